@@ -1,0 +1,24 @@
+import type { Limit } from "./limit";
+
+/**
+ * Accepted ranges of the quantities that several formulas share. Yield ceilings sit above published records, so
+ * that only slips are refused.
+ */
+export const limits = {
+  yieldAny: { min: 0, max: 1000, unit: "per ac" },
+  soilPh: { min: 3.5, max: 9.5, unit: "", slip: 10 },
+  bufferPh: { min: 5, max: 8, unit: "", slip: 10 },
+  targetPh: { min: 4.5, max: 8, unit: "", slip: 10 },
+  soilTestP: { min: 0, max: 500, unit: "ppm" },
+  soilTestK: { min: 0, max: 1500, unit: "ppm" },
+  cec: { min: 1, max: 60, unit: "meq/100 g" },
+  depth: { min: 1, max: 14, unit: "in" },
+  moisture: { min: 0, max: 60, unit: "%", slip: 0.01 },
+  germination: { min: 1, max: 100, unit: "%", slip: 0.01 },
+  ratePounds: { min: 0, max: 20_000, unit: "lb/ac" },
+  rowWidth: { min: 4, max: 60, unit: "in" },
+  price: { min: 0, max: 1e9, unit: "$" },
+  money: { min: -1e12, max: 1e12, unit: "$" },
+  acres: { min: 0, max: 1e7, unit: "ac" },
+  share: { min: 0, max: 100, unit: "%" },
+} as const satisfies Record<string, Limit>;

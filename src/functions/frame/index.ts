@@ -1,0 +1,4 @@
+export * from "./arguments";
+export * from "./cell";
+export * from "./declaration";
+export * from "./vocabulary";

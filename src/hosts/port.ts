@@ -1,0 +1,71 @@
+import type { WorkbookPlan } from "../workbook/plan";
+
+/** The value of a cell as a host reports it. A spreadsheet error comes as its code, such as "#N/A". */
+export type HostValue = number | string | boolean | null;
+
+/** One cell or range as the person sees it. */
+export interface HostRange {
+  /** Address with its sheet, such as "Fields!B7" or "'Potash plan'!C3:D9". */
+  readonly address: string;
+  readonly formulas: readonly (readonly (string | number | boolean)[])[];
+  readonly values: readonly (readonly HostValue[])[];
+  /** The sentence behind an error of ours in the first cell, where the host can tell. */
+  readonly message?: string;
+}
+
+/** What a fill added, so that it can be taken away again. */
+export interface FillReceipt {
+  readonly starter: string;
+  readonly sheets: readonly string[];
+  readonly names: readonly string[];
+}
+
+export interface FillProgress {
+  /** 0 to 1. */
+  readonly share: number;
+  /** What is being written, in words a person understands. */
+  readonly doing: string;
+}
+
+/** Names already used in the workbook; a new plan steps around them. */
+export interface TakenNames {
+  readonly sheets: readonly string[];
+  readonly names: readonly string[];
+  readonly tables: readonly string[];
+}
+
+export interface FillOptions {
+  /** Locks computed cells (no password). Off unless the person asked for it. */
+  readonly protect: boolean;
+  readonly onProgress?: (progress: FillProgress) => void;
+}
+
+/** A failure of the host, worded for the person: what happened and what to do about it. */
+export class HostError extends Error {
+  constructor(
+    message: string,
+    readonly code: string,
+  ) {
+    super(message);
+    this.name = "HostError";
+  }
+}
+
+/**
+ * All that the task pane may ask of a spreadsheet. One implementation per host; nothing above this line knows
+ * which one it talks to.
+ */
+export interface WorkbookHost {
+  readonly kind: "excel" | "browser";
+  taken(): Promise<TakenNames>;
+  /** Adds the plan's sheets after those that exist and shows the first. Never touches an existing sheet;
+   *  when anything fails, whatever was added is removed and a HostError says why. */
+  fill(plan: WorkbookPlan, options: FillOptions): Promise<FillReceipt>;
+  /** Takes away what a fill added, as far as it is still there. */
+  remove(receipt: FillReceipt): Promise<void>;
+  readSelection(): Promise<HostRange>;
+  read(address: string): Promise<HostRange>;
+  /** Writes a formula into the selected cell; refuses when that cell is not empty. */
+  insertFormula(formula: string): Promise<void>;
+  onSelectionChange(listener: () => void): Promise<void>;
+}
