@@ -11,10 +11,25 @@ export interface Crop {
 }
 
 export const crops = {
-  corn: { label: "corn", also: ["maize", "field corn", "corn grain", "shelled corn"], yieldUnit: "bu", yieldCeiling: 650 },
+  corn: {
+    label: "corn",
+    also: ["maize", "field corn", "corn grain", "shelled corn"],
+    yieldUnit: "bu",
+    yieldCeiling: 650,
+  },
   soybean: { label: "soybean", also: ["soy", "soya", "bean", "soybean grain"], yieldUnit: "bu", yieldCeiling: 250 },
-  wheat: { label: "wheat", also: ["winter wheat", "soft red winter wheat", "hard red winter wheat"], yieldUnit: "bu", yieldCeiling: 300 },
-  springWheat: { label: "spring wheat", also: ["hard red spring wheat", "durum", "durum wheat"], yieldUnit: "bu", yieldCeiling: 250 },
+  wheat: {
+    label: "wheat",
+    also: ["winter wheat", "soft red winter wheat", "hard red winter wheat"],
+    yieldUnit: "bu",
+    yieldCeiling: 300,
+  },
+  springWheat: {
+    label: "spring wheat",
+    also: ["hard red spring wheat", "durum", "durum wheat"],
+    yieldUnit: "bu",
+    yieldCeiling: 250,
+  },
   oat: { label: "oat", also: ["oats grain"], yieldUnit: "bu", yieldCeiling: 300 },
   barley: { label: "barley", also: ["malting barley", "feed barley"], yieldUnit: "bu", yieldCeiling: 300 },
   rye: { label: "rye", also: ["cereal rye", "winter rye"], yieldUnit: "bu", yieldCeiling: 200 },
@@ -35,9 +50,19 @@ export const crops = {
   orchardgrass: { label: "orchardgrass", also: ["orchard grass"], yieldUnit: "ton", yieldCeiling: 15 },
   fescue: { label: "tall fescue", also: ["fescue"], yieldUnit: "ton", yieldCeiling: 15 },
   timothy: { label: "timothy", also: ["timothy hay"], yieldUnit: "ton", yieldCeiling: 15 },
-  bermudagrass: { label: "bermudagrass", also: ["bermuda", "coastal bermudagrass"], yieldUnit: "ton", yieldCeiling: 20 },
+  bermudagrass: {
+    label: "bermudagrass",
+    also: ["bermuda", "coastal bermudagrass"],
+    yieldUnit: "ton",
+    yieldCeiling: 20,
+  },
   switchgrass: { label: "switchgrass", also: [], yieldUnit: "ton", yieldCeiling: 20 },
-  sorghumSudan: { label: "sorghum-sudangrass", also: ["sorghum sudan", "sudangrass"], yieldUnit: "ton", yieldCeiling: 20 },
+  sorghumSudan: {
+    label: "sorghum-sudangrass",
+    also: ["sorghum sudan", "sudangrass"],
+    yieldUnit: "ton",
+    yieldCeiling: 20,
+  },
   cotton: { label: "cotton", also: ["cotton lint"], yieldUnit: "bale", yieldCeiling: 8 },
   rice: { label: "rice", also: ["rough rice", "paddy rice"], yieldUnit: "cwt", yieldCeiling: 200 },
   peanut: { label: "peanut", also: ["groundnut"], yieldUnit: "ton", yieldCeiling: 6 },

@@ -73,7 +73,10 @@ export function quantity(limit: Limit, { says }: Says): OneArgument<number> {
 }
 
 /** Percent points: 15.5 means 15.5 %. A value between 0 and 1 is asked about unless small percentages are usual. */
-export function percent(limit: Limit, { says, smallIsUsual = false }: Says & { smallIsUsual?: boolean }): OneArgument<number> {
+export function percent(
+  limit: Limit,
+  { says, smallIsUsual = false }: Says & { smallIsUsual?: boolean },
+): OneArgument<number> {
   return {
     ...quantity(limit, { says }),
     percent: true,
@@ -94,7 +97,8 @@ export function rate(limit: Limit, { says }: Says): OneArgument<number> {
   return {
     ...quantity(limit, { says }),
     read(cell, argument) {
-      const value = typeof cell === "string" ? rateFrom(cell, argument, limit.unit) : numberFrom(cell, argument, limit.unit);
+      const value =
+        typeof cell === "string" ? rateFrom(cell, argument, limit.unit) : numberFrom(cell, argument, limit.unit);
       if (value > limit.max && value / 100 <= limit.max) refuse({ kind: "rateSlip", argument, received: value });
       within(argument, value, limit);
       return value;
@@ -123,7 +127,10 @@ export function text({ says }: Says): OneArgument<string> {
 }
 
 /** A range of values of one kind. Blank cells are passed over; errors are passed on. */
-export function list<T>(of: OneArgument<T>, { says, atLeast = 1 }: Says & { atLeast?: number }): ManyArgument<readonly T[]> {
+export function list<T>(
+  of: OneArgument<T>,
+  { says, atLeast = 1 }: Says & { atLeast?: number },
+): ManyArgument<readonly T[]> {
   return {
     ...factsOf(of),
     shape: "many",

@@ -1,5 +1,6 @@
 /** Error codes that a worksheet function may return or receive. */
-export type ErrorCode = "#VALUE!" | "#N/A" | "#NUM!" | "#DIV/0!" | "#REF!" | "#NAME?" | "#NULL!" | "#BUSY!" | "#SPILL!" | "#CALC!";
+export type ErrorCode =
+  "#VALUE!" | "#N/A" | "#NUM!" | "#DIV/0!" | "#REF!" | "#NAME?" | "#NULL!" | "#BUSY!" | "#SPILL!" | "#CALC!";
 
 /** A spreadsheet error in a cell, with our sentence behind it when it is ours. */
 export interface CellError {

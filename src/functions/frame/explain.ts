@@ -23,7 +23,8 @@ export function explain(fn: WorksheetFunction, raw: readonly RawArgument[]): Exp
     };
   } catch (thrown) {
     if (thrown instanceof FormulaError) return { because: describeFault(thrown.fault) };
-    if (thrown instanceof ArrivedError) return { because: `One of its cells shows ${thrown.cell.code}: mend that cell first.` };
+    if (thrown instanceof ArrivedError)
+      return { because: `One of its cells shows ${thrown.cell.code}: mend that cell first.` };
     throw thrown;
   }
 }

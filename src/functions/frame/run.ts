@@ -1,6 +1,16 @@
 import { FormulaError, type Fault } from "../../core/fault";
 import { ArrivedError, type Argument, type OneArgument, type Present } from "./arguments";
-import { isBlank, isCellError, sizeOf, toMatrix, type CellError, type CellIn, type CellOut, type Matrix, type RawArgument } from "./cell";
+import {
+  isBlank,
+  isCellError,
+  sizeOf,
+  toMatrix,
+  type CellError,
+  type CellIn,
+  type CellOut,
+  type Matrix,
+  type RawArgument,
+} from "./cell";
 import type { OneValueFunction, TableFunction, WorksheetFunction } from "./declaration";
 import { errorFor } from "./describe-fault";
 
@@ -166,7 +176,10 @@ function variesOver(slot: Slot): boolean {
 /** The size of the answer: every range of one-cell arguments has this height and width, or 1. */
 function broadcastSize(slots: readonly Slot[]): { rows: number; columns: number } {
   const moving = slots.filter(variesOver);
-  const tallest = moving.reduce<Slot | undefined>((most, slot) => (slot.rows > (most?.rows ?? 1) ? slot : most), undefined);
+  const tallest = moving.reduce<Slot | undefined>(
+    (most, slot) => (slot.rows > (most?.rows ?? 1) ? slot : most),
+    undefined,
+  );
   const widest = moving.reduce<Slot | undefined>(
     (most, slot) => (slot.columns > (most?.columns ?? 1) ? slot : most),
     undefined,
@@ -199,5 +212,8 @@ function errorFrom(thrown: unknown): CellError {
   if (thrown instanceof FormulaError) return errorFor(thrown.fault);
   if (thrown instanceof ArrivedError) return { code: thrown.cell.code };
   const detail = thrown instanceof Error ? thrown.message : String(thrown);
-  return { code: "#VALUE!", message: `Something in Loamsheet itself went wrong (${detail}). Please report it with this formula.` };
+  return {
+    code: "#VALUE!",
+    message: `Something in Loamsheet itself went wrong (${detail}). Please report it with this formula.`,
+  };
 }

@@ -16,10 +16,7 @@ export interface Vocabulary<Key extends string> {
   nearest(text: string): readonly string[];
 }
 
-export function vocabulary<Key extends string>(
-  name: string,
-  words: Readonly<Record<Key, Word>>,
-): Vocabulary<Key> {
+export function vocabulary<Key extends string>(name: string, words: Readonly<Record<Key, Word>>): Vocabulary<Key> {
   let index: Map<string, Key> | undefined;
   const seen = new Map<string, Key | undefined>();
   return {

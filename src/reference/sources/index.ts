@@ -1,0 +1,10 @@
+import { economicsSources } from "./economics";
+import { fertilitySources } from "./fertility";
+import { seedSources } from "./seed";
+
+export type { Source } from "./source";
+
+/** Every citation, once. Key: publisher, number or subject, year; or the name of a definition. */
+export const sources = { ...fertilitySources, ...seedSources, ...economicsSources } as const;
+
+export type SourceKey = keyof typeof sources;
