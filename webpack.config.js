@@ -1,0 +1,93 @@
+const fs = require("fs");
+const path = require("path");
+const CopyPlugin = require("copy-webpack-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const { IgnorePlugin } = require("webpack");
+
+const officeCdn = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+const officePackage = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
+
+/** What the two configurations have in common. */
+function common(mode) {
+  const development = mode === "development";
+  return {
+    mode,
+    devtool: development ? "inline-source-map" : false,
+    output: { path: path.resolve(__dirname, "dist"), filename: "[name].js", assetModuleFilename: "assets/[name][ext]" },
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    module: {
+      rules: [
+        { test: /\.tsx?$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
+        { test: /\.svg$/, type: "asset/resource" },
+      ],
+    },
+    performance: { hints: false },
+    cache: { type: "filesystem", cacheDirectory: path.resolve(__dirname, ".cache/webpack") },
+    stats: "errors-warnings",
+  };
+}
+
+/** The Excel add-in: the functions and the task pane. */
+function addIn(mode, selfHosted) {
+  const officeScript = selfHosted ? "office/office.js" : officeCdn;
+  return {
+    ...common(mode),
+    name: "add-in",
+    entry: { functions: "./src/hosts/excel/functions-entry.ts", taskpane: "./src/taskpane/excel-entry.ts" },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new HtmlPlugin({
+        template: "src/taskpane/taskpane.html",
+        filename: "taskpane.html",
+        chunks: ["functions", "taskpane"],
+        templateParameters: { officeScript },
+        scriptLoading: "defer",
+        minify: false,
+      }),
+      ...(selfHosted ? [copyOffice()] : []),
+    ],
+  };
+}
+
+/** office.js may be copied to a server of one's own, but only as it is. */
+function copyOffice() {
+  const wanted = /^(office|o15apptofilemappingtable|es6-promise|excel-[^.]*(?:\.[^.]+)?)\.js$|^telemetry\/|^en-us\/office_strings\.js$/;
+  return new CopyPlugin({
+    patterns: [
+      {
+        from: officePackage,
+        to: "office",
+        filter: (file) => wanted.test(path.relative(officePackage, file).replace(/\\/g, "/")) && !file.includes(".debug."),
+        info: { minimized: true },
+      },
+    ],
+  });
+}
+
+/** The workbook in the browser, with its own grid; never part of the add-in. */
+function browserPage(mode) {
+  return {
+    ...common(mode),
+    name: "browser-page",
+    entry: { workbook: "./src/taskpane/browser-entry.ts" },
+    plugins: [
+      new MiniCssExtractPlugin(),
+      new HtmlPlugin({
+        template: "src/taskpane/browser.html",
+        filename: "index.html",
+        scriptLoading: "defer",
+        minify: false,
+      }),
+      new IgnorePlugin({ resourceRegExp: /hyphen.*\/(?!en)[a-z-]+(\.js)?$/i }),
+    ],
+  };
+}
+
+module.exports = (_environment, { mode = "production" }) => {
+  const selfHosted = process.env.LOAMSHEET_OFFICE_JS === "self";
+  const configurations = [addIn(mode, selfHosted)];
+  if (fs.existsSync(path.resolve(__dirname, "src/taskpane/browser-entry.ts"))) configurations.push(browserPage(mode));
+  return configurations;
+};
