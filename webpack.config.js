@@ -18,7 +18,12 @@ function common(mode) {
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
-        { test: /\.tsx?$/, exclude: /node_modules/, loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "ts-loader",
+          options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+        },
         { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"] },
         { test: /\.svg$/, type: "asset/resource" },
       ],
@@ -53,13 +58,15 @@ function addIn(mode, selfHosted) {
 
 /** office.js may be copied to a server of one's own, but only as it is. */
 function copyOffice() {
-  const wanted = /^(office|o15apptofilemappingtable|es6-promise|excel-[^.]*(?:\.[^.]+)?)\.js$|^telemetry\/|^en-us\/office_strings\.js$/;
+  const wanted =
+    /^(office|o15apptofilemappingtable|es6-promise|excel-[^.]*(?:\.[^.]+)?)\.js$|^telemetry\/|^en-us\/office_strings\.js$/;
   return new CopyPlugin({
     patterns: [
       {
         from: officePackage,
         to: "office",
-        filter: (file) => wanted.test(path.relative(officePackage, file).replace(/\\/g, "/")) && !file.includes(".debug."),
+        filter: (file) =>
+          wanted.test(path.relative(officePackage, file).replace(/\\/g, "/")) && !file.includes(".debug."),
         info: { minimized: true },
       },
     ],

@@ -1,0 +1,33 @@
+import http from "node:http";
+import path from "node:path";
+import { projectFolder } from "./install.mjs";
+
+/**
+ * Serves dist on this machine only.
+ *
+ * @param {number} wanted the port to try first; any free one is taken when it is busy
+ * @returns the address and a way to stop
+ */
+export async function serveDist(wanted = 0) {
+  const { default: handler } = await import("serve-handler");
+  const server = http.createServer((request, response) =>
+    handler(request, response, {
+      public: path.join(projectFolder, "dist"),
+      cleanUrls: false,
+      directoryListing: false,
+      headers: [{ source: "**/*.@(html|js|json|css)", headers: [{ key: "Cache-Control", value: "no-cache" }] }],
+    }),
+  );
+  const port = await listen(server, wanted).catch(() => listen(server, 0));
+  return { address: `http://localhost:${port}/`, stop: () => server.close() };
+}
+
+function listen(server, port) {
+  return new Promise((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, "localhost", () => {
+      server.removeListener("error", reject);
+      resolve(server.address().port);
+    });
+  });
+}
