@@ -6,8 +6,9 @@ export function parseNumber(text: string): { readonly value: number; readonly pe
   const bare = text.replace(/[\s$\u00a0]/g, "");
   const match = /^(\()?([+-]?(?:\d{1,3}(?:,\d{3})+|\d+)?(?:\.\d*)?(?:e[+-]?\d+)?)(%)?(\))?$/i.exec(bare);
   const digits = match?.[2]?.replace(/,/g, "");
-  if (!match || !digits || !/\d/.test(digits)) return undefined;
+  if (!match || !digits) return undefined;
   if ((match[1] === undefined) !== (match[4] === undefined)) return undefined;
   const value = Number(digits);
+  if (!Number.isFinite(value)) return undefined;
   return { value: match[1] ? -value : value, percent: match[3] !== undefined };
 }
