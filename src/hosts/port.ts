@@ -64,7 +64,9 @@ export interface WorkbookHost {
   /** Takes away what a fill added, as far as it is still there. */
   remove(receipt: FillReceipt): Promise<void>;
   readSelection(): Promise<HostRange>;
-  read(address: string): Promise<HostRange>;
+  /** Reads an A1 reference with or without a sheet, a defined name, or the body of a table column written
+   *  Table[Column]; [Column] alone belongs to the table the selected cell stands in. */
+  read(reference: string): Promise<HostRange>;
   /** Writes a formula into the selected cell; refuses when that cell is not empty. */
   insertFormula(formula: string): Promise<void>;
   onSelectionChange(listener: () => void): Promise<void>;
