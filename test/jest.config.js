@@ -1,9 +1,12 @@
+const path = require("path");
+
 /** Jest projects by suffix: what a test may touch is said in its file name. */
+const root = path.resolve(__dirname, "..");
 const shared = {
-  rootDir: "..",
+  rootDir: root,
   testEnvironment: "node",
   transform: {
-    "^.+\\.tsx?$": [
+    "^.+\\.(tsx?|mjs)$": [
       "@swc/jest",
       {
         jsc: {
@@ -14,11 +17,13 @@ const shared = {
       },
     ],
   },
+  // hucre comes as ECMAScript modules only, which jest has to translate.
+  transformIgnorePatterns: ["/node_modules/(?!hucre/)"],
   moduleNameMapper: { "\\.css$": "<rootDir>/test/no-style.js" },
 };
 
 module.exports = {
-  rootDir: "..",
+  rootDir: root,
   projects: [
     {
       ...shared,
