@@ -1,4 +1,5 @@
 import type { WorkbookPlan } from "../workbook/plan";
+import type { TakenNames } from "../workbook/taken-names";
 
 /** The value of a cell as a host reports it. A spreadsheet error comes as its code, such as "#N/A". */
 export type HostValue = number | string | boolean | null;
@@ -27,12 +28,7 @@ export interface FillProgress {
   readonly doing: string;
 }
 
-/** Names already used in the workbook; a new plan steps around them. */
-export interface TakenNames {
-  readonly sheets: readonly string[];
-  readonly names: readonly string[];
-  readonly tables: readonly string[];
-}
+export type { TakenNames };
 
 export interface FillOptions {
   /** Locks computed cells (no password). Off unless the person asked for it. */

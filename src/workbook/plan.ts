@@ -42,6 +42,8 @@ export interface CellPlan {
   readonly style: StyleName;
   /** Number format in English spreadsheet notation, such as "#,##0.0" or "$#,##0.00". */
   readonly format?: string;
+  /** Sheet whose first cell a click leads to; a host that cannot link shows the text alone. */
+  readonly link?: string;
 }
 
 export interface FormulaPlan {
