@@ -40,6 +40,14 @@ const pureCore = {
   ],
 };
 
+/** Of the plugin's settings only its own rules: its recommended set also carries older copies of others. */
+const officeRules = Object.fromEntries(
+  officeAddins.configs.recommended
+    .flatMap(({ rules }) => Object.entries(rules ?? {}))
+    .filter(([name]) => name.startsWith("office-addins/")),
+);
+if (Object.keys(officeRules).length === 0) throw new Error("eslint-plugin-office-addins brought no rules.");
+
 export default tseslint.config(
   { ignores: ["dist/", "node_modules/", "sample-workbooks/", ".cache/", "coverage/"] },
   ...tseslint.configs.recommended,
@@ -66,7 +74,7 @@ export default tseslint.config(
   {
     files: ["src/hosts/excel/**/*.ts", "src/taskpane/excel-entry.ts"],
     plugins: { "office-addins": officeAddins },
-    rules: officeAddins.configs.recommended?.[0]?.rules ?? officeAddins.configs.recommended?.rules ?? {},
+    rules: officeRules,
   },
   { files: ["**/*.js", "**/*.mjs"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   { files: ["src/reference/**", "test/**"], rules: { "max-lines": "off", "max-lines-per-function": "off" } },
