@@ -2,11 +2,14 @@ const path = require("path");
 
 /** Jest projects by suffix: what a test may touch is said in its file name. */
 const root = path.resolve(__dirname, "..");
+const modulesOnly = ["hucre", "lodash-es", "nanoid", "kdbush", "rbush", "quickselect", "franc-min"].concat(
+  "trigram-utils n-gram collapse-white-space cjk-regex unicode-regex regexp-util".split(" "),
+);
 const shared = {
   rootDir: root,
   testEnvironment: "node",
   transform: {
-    "^.+\\.(tsx?|mjs)$": [
+    "^.+\\.(tsx?|m?js)$": [
       "@swc/jest",
       {
         jsc: {
@@ -17,8 +20,9 @@ const shared = {
       },
     ],
   },
-  // hucre comes as ECMAScript modules only, which jest has to translate.
-  transformIgnorePatterns: ["/node_modules/(?!hucre/)"],
+  // Packages that come as ECMAScript modules only, which jest has to translate: the file writer, and what the
+  // formula engine stands on.
+  transformIgnorePatterns: [`/node_modules/(?!(${modulesOnly.join("|")})/)`],
   moduleNameMapper: { "\\.css$": "<rootDir>/test/no-style.js" },
 };
 

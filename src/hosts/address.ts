@@ -1,0 +1,56 @@
+import type { Area } from "../workbook/plan";
+
+/** "A" for 0, "AA" for 26. */
+export function columnLetters(column: number): string {
+  const rest = Math.floor(column / 26) - 1;
+  return (rest >= 0 ? columnLetters(rest) : "") + String.fromCharCode(65 + (column % 26));
+}
+
+/** "B7" or "C3:D9". */
+export function areaAddress({ top, left, bottom, right }: Area): string {
+  const first = `${columnLetters(left)}${top + 1}`;
+  return top === bottom && left === right ? first : `${first}:${columnLetters(right)}${bottom + 1}`;
+}
+
+/** "Fields!$B$7" or "'Potash plan'!$C$3:$D$9". */
+export function absoluteAddress(sheet: string, { top, left, bottom, right }: Area): string {
+  const first = `$${columnLetters(left)}$${top + 1}`;
+  const single = top === bottom && left === right;
+  return `${quotedSheet(sheet)}!${single ? first : `${first}:$${columnLetters(right)}$${bottom + 1}`}`;
+}
+
+/** A sheet name as formulas write it: in quotes unless it is a plain word that no cell address could be. */
+export function quotedSheet(sheet: string): string {
+  const plain =
+    /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet) && !/^r\d*c?\d*$/i.test(sheet);
+  return plain ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+}
+
+export interface SheetArea {
+  readonly sheet: string | undefined;
+  readonly area: Area;
+}
+
+/** Reads "Fields!B7", "'Potash plan'!$C$3:$D$9" or "B7"; nothing when it is not an address. */
+export function parseAddress(address: string): SheetArea | undefined {
+  const match = /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/i.exec(
+    address.trim(),
+  );
+  if (!match) return undefined;
+  const [, quoted, plain, firstColumn = "", firstRow = "", lastColumn = firstColumn, lastRow = firstRow] = match;
+  const columns = [columnNumber(firstColumn), columnNumber(lastColumn)];
+  const rows = [Number(firstRow) - 1, Number(lastRow) - 1];
+  return {
+    sheet: quoted?.replace(/''/g, "'") ?? plain,
+    area: {
+      top: Math.min(...rows),
+      left: Math.min(...columns),
+      bottom: Math.max(...rows),
+      right: Math.max(...columns),
+    },
+  };
+}
+
+function columnNumber(letters: string): number {
+  return [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+}

@@ -1,0 +1,2 @@
+export { calculate } from "./calculate";
+export { namespace, sheetName } from "./engine-function";

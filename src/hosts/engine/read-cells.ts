@@ -1,0 +1,67 @@
+import {
+  CellValueType,
+  type ICellData,
+  type Injector,
+  type Nullable,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { CalculatedCells, type CalculatedValue } from "../calculated-workbook";
+import { isErrorCode } from "./engine-cells";
+import type { MessageBook } from "./message-book";
+
+/** Reads what cells of an open workbook show: values, spilled values and the sentences behind errors. */
+export class CellReader {
+  constructor(
+    private readonly injector: Injector,
+    private readonly messages: MessageBook,
+  ) {}
+
+  /** Every cell that shows something. */
+  readAll(workbook: Workbook): CalculatedCells {
+    const cells = new CalculatedCells();
+    for (const sheet of workbook.getSheets()) {
+      for (let row = 0; row < sheet.getRowCount(); row++) {
+        for (let column = 0; column < sheet.getColumnCount(); column++) {
+          const value = this.valueAt(sheet, row, column);
+          if (value !== undefined) cells.set(sheet.getName(), row, column, value);
+        }
+      }
+    }
+    return cells;
+  }
+
+  valueAt(sheet: Worksheet, row: number, column: number): CalculatedValue | undefined {
+    const own = sheet.getCellMatrix().getValue(row, column);
+    const cell = holdsValue(own) ? own : this.spilledCell(sheet, row, column);
+    const value = plainValue(cell);
+    if (typeof value !== "string" || !isErrorCode(value)) return value;
+    const place = { workbookId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column };
+    const message = this.messages.messageAt(place, value);
+    return message === undefined ? { code: value } : { code: value, message };
+  }
+
+  /** Whether another cell's formula fills this one. */
+  isSpilled(sheet: Worksheet, row: number, column: number): boolean {
+    return !holdsValue(sheet.getCellMatrix().getValue(row, column)) && holdsValue(this.spilledCell(sheet, row, column));
+  }
+
+  private spilledCell(sheet: Worksheet, row: number, column: number): Nullable<ICellData> {
+    const spilled = this.injector.get(FormulaDataModel).getArrayFormulaCellData();
+    return spilled[sheet.getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column];
+  }
+}
+
+function holdsValue(cell: Nullable<ICellData>): boolean {
+  return plainValue(cell) !== undefined;
+}
+
+/** A blank text result counts as text; a cell with nothing but a style is empty. */
+function plainValue(cell: Nullable<ICellData>): number | string | boolean | undefined {
+  const rich = cell?.p?.body?.dataStream;
+  if (rich !== undefined) return rich.replace(/\r\n$/, "");
+  const value = cell?.v;
+  if (value === null || value === undefined) return undefined;
+  return cell?.t === CellValueType.BOOLEAN ? Boolean(Number(value)) : value;
+}
