@@ -1,0 +1,55 @@
+import type { CellStyle } from "hucre/xlsx";
+import type { CellPlan } from "../../workbook/plan";
+import { borderColor, cellLooks, fontFamily, type CellLook } from "../../workbook/styles";
+
+/** Text that would turn into a formula when a person opens the cell and presses Enter, unless the cell is text. */
+const looksLikeFormula = /^[=+\-@]/;
+const textFormat = "@";
+
+/** "rrggbb" as the file writes colours. */
+export function hex(color: string): string {
+  return color.replace("#", "").toUpperCase();
+}
+
+/** "ffrrggbb": the same with its opacity in front, which conditional formats want. */
+export function opaqueHex(color: string): string {
+  return `FF${hex(color)}`;
+}
+
+/** The look of a cell in the writer's words. */
+export function cellStyle({ style, format, content }: CellPlan): CellStyle {
+  const look = cellLooks[style];
+  const typed = typeof content === "string" && looksLikeFormula.test(content) ? textFormat : undefined;
+  const numFmt = format ?? typed;
+  return {
+    font: font(look),
+    alignment: alignment(look),
+    ...(look.fill ? { fill: { type: "pattern", pattern: "solid", fgColor: { rgb: hex(look.fill) } } } : {}),
+    ...(look.border ? { border: border(look.border) } : {}),
+    ...(numFmt ? { numFmt } : {}),
+    ...(look.input ? { protection: { locked: false } } : {}),
+  };
+}
+
+function font({ size, bold, italic, color }: CellLook): NonNullable<CellStyle["font"]> {
+  return {
+    name: fontFamily,
+    size,
+    color: { rgb: hex(color) },
+    ...(bold ? { bold } : {}),
+    ...(italic ? { italic } : {}),
+  };
+}
+
+function alignment({ align, vertical, wrap }: CellLook): NonNullable<CellStyle["alignment"]> {
+  return {
+    vertical: vertical === "middle" ? "center" : vertical,
+    ...(align ? { horizontal: align } : {}),
+    ...(wrap ? { wrapText: true } : {}),
+  };
+}
+
+function border(kind: NonNullable<CellLook["border"]>): NonNullable<CellStyle["border"]> {
+  const side = { style: "thin" as const, color: { rgb: hex(borderColor) } };
+  return kind === "top" ? { top: side } : { top: side, right: side, bottom: side, left: side };
+}

@@ -1,0 +1,78 @@
+import type { Cell } from "hucre/xlsx";
+import { isCellError } from "../../functions/frame/cell";
+import type { CellPlan, FormulaPlan, SheetPlan } from "../../workbook/plan";
+import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
+import { cellStyle } from "./cell-styles";
+import { areaReference } from "./references";
+import { maySpill } from "./spills";
+import { storedFormula } from "./stored-formula";
+
+export type CellMap = Map<string, Partial<Cell>>;
+
+/** The cells of a sheet with what each of them showed when it was last calculated. */
+export function sheetCells(sheet: SheetPlan, values: CalculatedWorkbook, rangeNames: ReadonlySet<string>): CellMap {
+  const cells: CellMap = new Map();
+  for (const cell of sheet.cells) cells.set(keyOf(cell.row, cell.column), oneCell(sheet, cell, values, rangeNames));
+  for (const cell of sheet.cells) {
+    if (isFormula(cell.content)) addSpilled(cells, sheet.name, cell, cell.content, values);
+  }
+  return cells;
+}
+
+export function isFormula(content: CellPlan["content"]): content is FormulaPlan {
+  return typeof content === "object";
+}
+
+export function keyOf(row: number, column: number): string {
+  return `${row},${column}`;
+}
+
+function oneCell(
+  sheet: SheetPlan,
+  cell: CellPlan,
+  values: CalculatedWorkbook,
+  rangeNames: ReadonlySet<string>,
+): Partial<Cell> {
+  const { content } = cell;
+  const style = cellStyle(cell);
+  if (!isFormula(content)) return content === undefined ? { style } : { style, value: content };
+  const cached = cachedValue(values.valueAt(sheet.name, cell.row, cell.column));
+  const formula = {
+    style,
+    formula: storedFormula(content.formula),
+    ...(cached === undefined ? {} : { formulaResult: cached }),
+  };
+  if (!content.spill && !maySpill(content.formula, rangeNames)) return formula;
+  return {
+    ...formula,
+    formulaType: "array",
+    formulaDynamic: true,
+    formulaRef: areaReference(spillArea(cell, content)),
+  };
+}
+
+/** Cells that a spilling formula fills hold plain values in the file; the formula stands in the first only. */
+function addSpilled(
+  cells: CellMap,
+  sheet: string,
+  origin: CellPlan,
+  content: FormulaPlan,
+  values: CalculatedWorkbook,
+): void {
+  const { top, left, bottom, right } = spillArea(origin, content);
+  for (let row = top; row <= bottom; row++) {
+    for (let column = left; column <= right; column++) {
+      const value = cachedValue(values.valueAt(sheet, row, column));
+      if ((row === top && column === left) || value === undefined) continue;
+      cells.set(keyOf(row, column), { style: cellStyle(origin), ...cells.get(keyOf(row, column)), value });
+    }
+  }
+}
+
+function spillArea({ row, column }: CellPlan, { spill }: FormulaPlan) {
+  return { top: row, left: column, bottom: row + (spill?.rows ?? 1) - 1, right: column + (spill?.columns ?? 1) - 1 };
+}
+
+function cachedValue(value: CalculatedValue | undefined): number | string | boolean | undefined {
+  return isCellError(value) ? value.code : value;
+}

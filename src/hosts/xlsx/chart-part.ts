@@ -1,0 +1,68 @@
+import { isCellError } from "../../functions/frame/cell";
+import type { ChartPlan, ChartRange, SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import { borderColor } from "../../workbook/styles";
+import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
+import { isFormula } from "./cells";
+import { hex } from "./cell-styles";
+import { escapeXml } from "./package-parts";
+
+type Point = CalculatedValue | undefined;
+type Reader = (range: ChartRange) => Point[];
+
+/** Reads the cells of a chart's range, typed or calculated, in order. */
+export function chartReader(plan: WorkbookPlan, values: CalculatedWorkbook): Reader {
+  const typed = new Map<string, Map<string, Point>>();
+  for (const sheet of plan.sheets) typed.set(sheet.name, typedCells(sheet));
+  return ({ sheet, area }) => {
+    const points: Point[] = [];
+    for (let row = area.top; row <= area.bottom; row++) {
+      for (let column = area.left; column <= area.right; column++) {
+        points.push(values.valueAt(sheet, row, column) ?? typed.get(sheet)?.get(`${row},${column}`));
+      }
+    }
+    return points;
+  };
+}
+
+/**
+ * Puts the drawn points beside the references of a chart, so that it also shows where nothing is calculated, and
+ * takes the joining line away from scattered points.
+ */
+export function finishedChart(xml: string, plan: ChartPlan, read: Reader): string {
+  let series = 0;
+  return quietGridlines(xml).replace(/<c:ser>.*?<\/c:ser>/gs, (written) => {
+    const range = plan.series[series++]?.values;
+    const cached = written
+      .replace(/(<c:(?:cat|xVal)>.*?<\/c:f>)/s, (start) => start + cache(start, read(plan.categories)))
+      .replace(/(<c:(?:val|yVal)>.*?<\/c:f>)/s, (start) => start + cache(start, range ? read(range) : []));
+    return plan.kind === "scatter" ? withoutLine(cached) : cached;
+  });
+}
+
+function typedCells(sheet: SheetPlan): Map<string, Point> {
+  const cells = new Map<string, Point>();
+  for (const { row, column, content } of sheet.cells) {
+    if (content !== undefined && !isFormula(content)) cells.set(`${row},${column}`, content);
+  }
+  return cells;
+}
+
+function cache(start: string, points: readonly Point[]): string {
+  const numeric = start.includes("<c:numRef>");
+  const known = points.flatMap((point, index) => {
+    const drawn = numeric ? typeof point === "number" : point !== undefined && !isCellError(point);
+    return drawn ? [`<c:pt idx="${index}"><c:v>${escapeXml(String(point))}</c:v></c:pt>`] : [];
+  });
+  const element = numeric ? "c:numCache" : "c:strCache";
+  const format = numeric ? "<c:formatCode>General</c:formatCode>" : "";
+  return `<${element}>${format}<c:ptCount val="${points.length}"/>${known.join("")}</${element}>`;
+}
+
+function quietGridlines(xml: string): string {
+  const line = `<a:ln w="6350"><a:solidFill><a:srgbClr val="${hex(borderColor)}"/></a:solidFill></a:ln>`;
+  return xml.replace("<c:majorGridlines/>", `<c:majorGridlines><c:spPr>${line}</c:spPr></c:majorGridlines>`);
+}
+
+function withoutLine(series: string): string {
+  return series.replace(/<c:spPr>.*?<\/c:spPr>/s, "<c:spPr><a:ln><a:noFill/></a:ln></c:spPr>");
+}

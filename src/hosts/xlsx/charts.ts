@@ -1,0 +1,81 @@
+import type { SheetChart } from "hucre/xlsx";
+import type { ChartPlan } from "../../workbook/plan";
+import { borderColor, fontFamily } from "../../workbook/styles";
+import { hex } from "./cell-styles";
+import { absoluteReference } from "./references";
+
+const ink = "22282E";
+const quiet = hex(borderColor);
+const sizes = { title: 13, axis: 10 } as const;
+
+type Axis = NonNullable<NonNullable<SheetChart["axes"]>["x"]>;
+
+/** A chart in the writer's words. Bars read from the top down, as the rows they are drawn from do. */
+export function sheetChart(plan: ChartPlan): SheetChart {
+  return {
+    type: plan.kind,
+    title: plan.title,
+    altText: plan.alt,
+    titleFontSize: sizes.title,
+    titleBold: true,
+    titleColor: ink,
+    titleFontFamily: fontFamily,
+    legend: plan.series.length > 1 ? "bottom" : false,
+    legendFontSize: sizes.axis,
+    legendFontColor: ink,
+    anchor: {
+      from: { row: plan.at.top, col: plan.at.left },
+      to: { row: plan.at.bottom + 1, col: plan.at.right + 1 },
+    },
+    series: plan.series.map((series) => oneSeries(plan, series)),
+    axes: { x: categoryAxis(plan), y: valueAxis(plan) },
+    chartSpaceFillColor: "FFFFFF",
+    chartSpaceBorderColor: quiet,
+    ...(plan.kind === "bar" || plan.kind === "column" ? { gapWidth: 60 } : {}),
+    ...(plan.kind === "scatter" ? { scatterStyle: "marker" } : {}),
+  };
+}
+
+function oneSeries(
+  plan: ChartPlan,
+  { name, values, color }: ChartPlan["series"][number],
+): SheetChart["series"][number] {
+  return {
+    name,
+    values: absoluteReference(values),
+    categories: absoluteReference(plan.categories),
+    color: hex(color),
+    ...(plan.kind === "line"
+      ? { stroke: { width: 2.25 }, marker: { symbol: "circle", size: 5, fill: hex(color), line: hex(color) } }
+      : {}),
+    ...(plan.kind === "scatter" ? { marker: { symbol: "circle", size: 7, fill: hex(color), line: hex(color) } } : {}),
+  };
+}
+
+function categoryAxis({ kind, xTitle }: ChartPlan): Axis {
+  return {
+    ...axisText(xTitle, kind === "bar"),
+    tickLblPos: "low",
+    ...(kind === "bar" ? { reverse: true } : {}),
+  };
+}
+
+function valueAxis({ kind, yTitle, yFormat }: ChartPlan): Axis {
+  return {
+    ...axisText(yTitle, kind !== "bar"),
+    gridlines: { major: true },
+    ...(yFormat ? { numberFormat: { formatCode: yFormat, sourceLinked: false } } : {}),
+    ...(kind === "bar" ? { crosses: "max" } : {}),
+  };
+}
+
+function axisText(title: string | undefined, upright: boolean): Axis {
+  const look = { axisTitleFontSize: sizes.axis, axisTitleColor: ink, axisTitleBold: false };
+  return {
+    ...(title ? { title, ...look, axisTitleRotation: upright ? -90 : 0 } : {}),
+    majorTickMark: "out",
+    minorTickMark: "none",
+    labelFontSize: sizes.axis,
+    labelColor: ink,
+  };
+}
