@@ -37,7 +37,7 @@ export const partialBudgetFunction = worksheetFunction({
     reducedReturns: amounts("returns that the change takes away"),
   },
   returns: { shape: "one", unit: "$", says: "net change, for the acres and season of the entries" },
-  sources: ["partial-budget-method"],
+  sources: ["partial-budget"],
   example: {
     call: [97_500, 55_000, 69_000, 88_000],
     gives: -4500,
@@ -81,7 +81,7 @@ export const breakEvenGainFunction = worksheetFunction({
     ),
   },
   returns: { shape: "one", unit: "bu/ac", says: "yield gain that pays the cost" },
-  sources: ["partial-budget-method"],
+  sources: ["partial-budget"],
   example: {
     call: [24, 4.5, 0.15],
     gives: 5.5172,
@@ -108,7 +108,7 @@ export const breakEvenPriceFunction = worksheetFunction({
   summary: "Lowest price at which a crop covers its costs.",
   args: { cost, yield: quantity(moneyLimits.yield, { says: "yield expected" }), otherIncome, costPerBushel },
   returns: { shape: "one", unit: "$/bu", says: "break-even price" },
-  sources: ["enterprise-budget-method"],
+  sources: ["enterprise-budget"],
   example: {
     call: [458.28, 150],
     gives: 3.0552,
@@ -139,7 +139,7 @@ export const breakEvenYieldFunction = worksheetFunction({
   summary: "Lowest yield at which a crop covers its costs.",
   args: { cost, price, otherIncome, costPerBushel },
   returns: { shape: "one", unit: "bu/ac", says: "break-even yield" },
-  sources: ["enterprise-budget-method"],
+  sources: ["enterprise-budget"],
   example: { call: [458.28, 6], gives: 76.38, tolerance: 0.0005, because: "by hand: 458.28 / 6" },
   compute: (values) =>
     breakEvenYield({
@@ -168,7 +168,7 @@ export const returnPerDollarFunction = worksheetFunction({
     addedCosts: quantity(moneyLimits.amount, { says: "costs the practice adds" }),
   },
   returns: { shape: "one", unit: "$ per $", says: "above 1 the practice pays" },
-  sources: ["partial-budget-method"],
+  sources: ["partial-budget"],
   example: { call: [36, 24], gives: 1.5, because: "by hand: 36 / 24" },
   compute: (values) => returnPerDollar({ addedReturnsUsd: values.addedReturns, addedCostsUsd: values.addedCosts }),
   value: (result) => result.returnPerDollar,
@@ -200,7 +200,7 @@ export const profitGridFunction = worksheetFunction({
     unit: "$/ac",
     says: "profit only, without headings: it runs the way your headings run, yields down when they do not tell",
   },
-  sources: ["enterprise-budget-method"],
+  sources: ["enterprise-budget"],
   example: {
     call: [[[150], [180]], [[4, 4.5, 5]], 700],
     gives: [

@@ -90,7 +90,7 @@ export const seedUnitsFunction = worksheetFunction({
   summary: "Whole units of seed to buy for a field.",
   args: { rate, acres: quantity(seedLimits.acres, { says: "acres to plant" }), seedsPerUnit },
   returns: { shape: "one", unit: "units", says: "whole units to buy; no reserve is added" },
-  sources: ["illinois-corn-unit", "msu-soybean-seed-2010", "trade-seed-units"],
+  sources: ["illinois-seed-cost", "msu-soybean-seed-2010", "trade-seed-units"],
   example: {
     call: [32_000, 154, "corn"],
     gives: 62,
@@ -125,7 +125,7 @@ export const seedCostFunction = worksheetFunction({
     ),
   },
   returns: { shape: "one", unit: "$/ac", says: "cost of seed and treatment" },
-  sources: ["purdue-corn-population", "illinois-corn-unit", "msu-soybean-seed-2010", "trade-seed-units"],
+  sources: ["illinois-seed-cost", "msu-soybean-seed-2010", "trade-seed-units"],
   example: {
     call: [34_000, 240, 80_000],
     gives: 102,

@@ -17,6 +17,12 @@ export const crops = {
     yieldUnit: "bu",
     yieldCeiling: 650,
   },
+  cornSilage: {
+    label: "corn silage",
+    also: ["silage corn", "maize silage", "corn for silage"],
+    yieldUnit: "ton",
+    yieldCeiling: 60,
+  },
   soybean: { label: "soybean", also: ["soy", "soya", "bean", "soybean grain"], yieldUnit: "bu", yieldCeiling: 250 },
   wheat: {
     label: "wheat",
@@ -33,11 +39,13 @@ export const crops = {
   oat: { label: "oat", also: ["oats grain"], yieldUnit: "bu", yieldCeiling: 300 },
   barley: { label: "barley", also: ["malting barley", "feed barley"], yieldUnit: "bu", yieldCeiling: 300 },
   rye: { label: "rye", also: ["cereal rye", "winter rye"], yieldUnit: "bu", yieldCeiling: 200 },
+  triticale: { label: "triticale", also: [], yieldUnit: "bu", yieldCeiling: 250 },
   sorghum: { label: "grain sorghum", also: ["sorghum", "milo"], yieldUnit: "bu", yieldCeiling: 300 },
   sunflower: { label: "sunflower", also: ["oil sunflower", "sunflower seed"], yieldUnit: "cwt", yieldCeiling: 60 },
   canola: { label: "canola", also: ["rapeseed", "oilseed rape"], yieldUnit: "bu", yieldCeiling: 150 },
   dryBean: { label: "dry bean", also: ["edible bean", "navy bean", "pinto bean"], yieldUnit: "bu", yieldCeiling: 100 },
   fieldPea: { label: "field pea", also: ["pea", "dry pea"], yieldUnit: "bu", yieldCeiling: 150 },
+  chickpea: { label: "chickpea", also: ["garbanzo", "chick pea"], yieldUnit: "bu", yieldCeiling: 80 },
   lentil: { label: "lentil", also: [], yieldUnit: "bu", yieldCeiling: 80 },
   flax: { label: "flax", also: ["linseed", "flaxseed"], yieldUnit: "bu", yieldCeiling: 80 },
   buckwheat: { label: "buckwheat", also: [], yieldUnit: "bu", yieldCeiling: 80 },
@@ -71,11 +79,15 @@ export const crops = {
 
 export type CropKey = keyof typeof crops;
 
-/** Weight and market moisture of a trade bushel. A crop without a row has no agreed bushel here. */
-export interface GrainRow extends Cited {
-  readonly crop: CropKey;
-  /** lb per bushel. */
+/** Weight of a trade bushel. A grain without a row has no agreed bushel here. */
+export interface GrainRow<Grain extends string> extends Cited {
+  readonly grain: Grain;
   readonly bushelWeightLb: number;
+}
+
+/** The moisture at which a bushel is paid in full. */
+export interface MarketMoistureRow<Grain extends string> extends Cited {
+  readonly grain: Grain;
   /** % of wet weight. */
   readonly marketMoisturePct: number;
 }

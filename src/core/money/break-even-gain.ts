@@ -20,7 +20,7 @@ export interface BreakEvenGainInput {
  *
  *   cost / (price - cost per bushel)
  *
- * @source partial-budget-method
+ * @source partial-budget
  */
 export function breakEvenGain({ costUsdPerAc, priceUsdPerBu, costUsdPerBu }: BreakEvenGainInput): BreakEvenGain {
   within("cost", costUsdPerAc, moneyLimits.costPerAc);

@@ -22,7 +22,7 @@ export interface BreakEvenPrice {
  *
  *   (cost + cost per bushel × yield - other income) / yield, never below 0
  *
- * @source enterprise-budget-method
+ * @source enterprise-budget
  */
 export function breakEvenPrice(input: BreakEvenPriceInput): BreakEvenPrice {
   const { costUsdPerAc, yieldBuPerAc, otherIncomeUsdPerAc, costUsdPerBu } = input;

@@ -23,7 +23,7 @@ export interface BreakEvenYield {
  *
  *   (cost - other income) / (price - cost per bushel), never below 0
  *
- * @source enterprise-budget-method
+ * @source enterprise-budget
  */
 export function breakEvenYield(input: BreakEvenYieldInput): BreakEvenYield {
   const { costUsdPerAc, priceUsdPerBu, otherIncomeUsdPerAc, costUsdPerBu } = input;

@@ -29,7 +29,7 @@ export interface PartialBudget {
  * Costs that stay either way (land, machinery already owned) do not belong in it; a purchase enters as its yearly
  * cost, not its price.
  *
- * @source partial-budget-method
+ * @source partial-budget
  */
 export function partialBudget(change: Change): PartialBudget {
   const addedReturnsUsd = sumOf("addedReturns", change.addedReturnsUsd);

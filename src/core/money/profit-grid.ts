@@ -32,7 +32,7 @@ export interface ProfitCell {
  *
  * Expected profit is not the average of such a grid: high yields often meet low prices.
  *
- * @source enterprise-budget-method
+ * @source enterprise-budget
  */
 export function profitGrid(input: ProfitGridInput): ProfitGrid | null {
   check(input);

@@ -15,7 +15,7 @@ export interface ReturnPerDollar {
  *
  *   added returns / added costs
  *
- * @source partial-budget-method
+ * @source partial-budget
  */
 export function returnPerDollar({
   addedReturnsUsd,

@@ -23,7 +23,7 @@ export interface SeedCost {
  *
  *   rate / seeds per unit × (unit price + treatment)
  *
- * @source purdue-corn-population
+ * @source illinois-seed-cost
  */
 export function seedCost({ seedsPerAc, unitPriceUsd, unitSize, treatmentUsdPerUnit }: SeedCostInput): SeedCost {
   within("rate", seedsPerAc, seedLimits.seedRate);

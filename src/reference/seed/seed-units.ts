@@ -12,7 +12,7 @@ export const seedUnits = {
   units: { seedsPerUnit: "seeds/unit" },
   basis: "one unit as sold, by count",
   rows: [
-    { crop: "corn", seedsPerUnit: 80_000, mark: "V", source: "illinois-corn-unit" },
+    { crop: "corn", seedsPerUnit: 80_000, mark: "V", source: "illinois-seed-cost" },
     { crop: "soybean", seedsPerUnit: 140_000, mark: "V", source: "msu-soybean-seed-2010" },
     { crop: "sunflower", seedsPerUnit: 200_000, mark: "M", source: "trade-seed-units" },
   ],

@@ -2,15 +2,15 @@ import type { Source } from "./source";
 
 /** Publications on budgets, risk, capital, trials and drainage; and definitions of units. */
 export const economicsSources = {
-  "partial-budget-method": {
-    publisher: "Land-grant university Extension services",
-    title: "Partial budgeting: added and reduced returns and costs of a change",
+  "partial-budget": {
+    publisher: "Land-grant Extension, in the farm press",
+    title: "Partial Budget a Simple, Useful Financial Tool",
     year: "undated",
   },
-  "enterprise-budget-method": {
-    publisher: "Land-grant university Extension services",
-    title: "Enterprise budgeting: gross, costs, margins and break-even price and yield",
-    year: "undated",
+  "enterprise-budget": {
+    publisher: "Land-grant Extension",
+    title: "Crop enterprise budgets: gross, costs, margins, break-even price and yield",
+    year: "yearly",
   },
   "acre-geometry": {
     publisher: "By definition",

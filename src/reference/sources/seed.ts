@@ -12,20 +12,15 @@ export const seedSources = {
     title: "ProCrop, Estimating Soybean Yields Prior to Harvest (row lengths for 1/1000 acre)",
     year: "undated",
   },
-  "purdue-corn-population": {
-    publisher: "Purdue University, Pest & Crop newsletter",
-    title: "Yield Response of Corn to Plant Population",
-    year: "undated",
-  },
-  "illinois-corn-unit": {
-    publisher: "University of Illinois and Iowa State University Extension",
-    title: "Statements on the 80,000-kernel unit of seed corn",
+  "illinois-seed-cost": {
+    publisher: "University of Illinois Extension (Roegge)",
+    title: "Seed Cost and Planting Rate for Corn",
     year: "undated",
   },
   "msu-soybean-seed-2010": {
     publisher: "Michigan State University Extension",
-    title: "Soybean seeding rate and return to seed (140,000-seed unit)",
-    year: "2010",
+    title: "Maximizing Returns on Soybean Seed Investments (trials of 2009 and 2010)",
+    year: "undated",
   },
   "trade-seed-units": { publisher: "Seed trade", title: "Customary counted units of seed", year: "undated" },
   "mn-statutes-239.32": {
@@ -36,11 +31,6 @@ export const seedSources = {
   "uwex-bushels-test-weight": {
     publisher: "University of Wisconsin-Extension (Rankin)",
     title: "Bushels, Test Weight, Shrink, and Storage",
-    year: "undated",
-  },
-  "osu-agf-503": {
-    publisher: "Ohio State University Extension",
-    title: "AGF-503 (bushel weights and moisture of grain)",
     year: "undated",
   },
   "usda-weight-per-bushel": {
