@@ -2,9 +2,16 @@ const path = require("path");
 
 /** Jest projects by suffix: what a test may touch is said in its file name. */
 const root = path.resolve(__dirname, "..");
-const modulesOnly = ["hucre", "lodash-es", "nanoid", "kdbush", "rbush", "quickselect", "franc-min"].concat(
-  "trigram-utils n-gram collapse-white-space cjk-regex unicode-regex regexp-util".split(" "),
-);
+const modulesOnly = [
+  "hucre",
+  "@exodus/bytes",
+  "lodash-es",
+  "nanoid",
+  "kdbush",
+  "rbush",
+  "quickselect",
+  "franc-min",
+].concat("trigram-utils n-gram collapse-white-space cjk-regex unicode-regex regexp-util".split(" "));
 const shared = {
   rootDir: root,
   testEnvironment: "node",
@@ -20,8 +27,8 @@ const shared = {
       },
     ],
   },
-  // Packages that come as ECMAScript modules only, which jest has to translate: the file writer, and what the
-  // formula engine stands on.
+  // Packages that come as ECMAScript modules only, which jest has to translate: the file writer, what jsdom and the
+  // formula engine stand on.
   transformIgnorePatterns: [`/node_modules/(?!(${modulesOnly.join("|")})/)`],
   moduleNameMapper: { "\\.css$": "<rootDir>/test/no-style.js" },
 };
