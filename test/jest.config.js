@@ -2,16 +2,12 @@ const path = require("path");
 
 /** Jest projects by suffix: what a test may touch is said in its file name. */
 const root = path.resolve(__dirname, "..");
+/** Packages that come as ECMAScript modules only, which jest has to translate. */
 const modulesOnly = [
   "hucre",
-  "@exodus/bytes",
-  "lodash-es",
-  "nanoid",
-  "kdbush",
-  "rbush",
-  "quickselect",
-  "franc-min",
-].concat("trigram-utils n-gram collapse-white-space cjk-regex unicode-regex regexp-util".split(" "));
+  ..."lodash-es nanoid kdbush rbush quickselect franc-min trigram-utils n-gram collapse-white-space cjk-regex".split(" "),
+  ..."unicode-regex regexp-util @exodus/bytes @asamuzakjp/[^/]+ @csstools/[^/]+ parse5 entities".split(" "),
+];
 const shared = {
   rootDir: root,
   testEnvironment: "node",
@@ -27,8 +23,6 @@ const shared = {
       },
     ],
   },
-  // Packages that come as ECMAScript modules only, which jest has to translate: the file writer, what jsdom and the
-  // formula engine stand on.
   transformIgnorePatterns: [`/node_modules/(?!(${modulesOnly.join("|")})/)`],
   moduleNameMapper: { "\\.css$": "<rootDir>/test/no-style.js" },
 };
