@@ -5,7 +5,9 @@ const root = path.resolve(__dirname, "..");
 /** Packages that come as ECMAScript modules only, which jest has to translate. */
 const modulesOnly = [
   "hucre",
-  ..."lodash-es nanoid kdbush rbush quickselect franc-min trigram-utils n-gram collapse-white-space cjk-regex".split(" "),
+  ..."lodash-es nanoid kdbush rbush quickselect franc-min trigram-utils n-gram collapse-white-space cjk-regex".split(
+    " ",
+  ),
   ..."unicode-regex regexp-util @exodus/bytes @asamuzakjp/[^/]+ @csstools/[^/]+ parse5 entities".split(" "),
 ];
 const shared = {
