@@ -62,6 +62,7 @@ export type StyleName =
   | "wrap"
   | "label"
   | "unit"
+  | "says"
   | "input"
   | "inputText"
   | "computed"

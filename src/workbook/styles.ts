@@ -51,7 +51,8 @@ export const cellLooks: Readonly<Record<StyleName, CellLook>> = {
   computedText: { ...boxed, align: "left" },
   total: { ...boxed, bold: true, fill: quietFill, align: "right" },
   totalText: { ...boxed, bold: true, fill: quietFill, align: "left" },
-  caution: { ...body, color: "#a8501f", vertical: "top", wrap: true },
+  says: { ...body, color: "#5b646c" },
+  caution: { ...body, color: "#a8501f" },
   link: { ...body, color: "#2f4f6f" },
 };
 

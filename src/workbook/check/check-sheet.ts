@@ -1,0 +1,73 @@
+import type { Area, SheetPlan } from "../plan";
+import { repeated } from "./check-names";
+
+/** One sheet: no cell twice, tables with clean headers apart from each other, and nothing outside the sheet. */
+export function checkSheet(sheet: SheetPlan): string[] {
+  const used = usedArea(sheet);
+  const outside = [
+    ...sheet.tables.map(({ area }) => area),
+    ...sheet.validations.map(({ area }) => area),
+    ...sheet.rules.map(({ area }) => area),
+    ...sheet.notes.map(({ row, column }) => ({ top: row, bottom: row, left: column, right: column })),
+  ].filter((area) => !isInside(area, used));
+  return [
+    ...repeated(sheet.cells.map(({ row, column }) => `row ${row + 1}, column ${column + 1}`)).map(
+      (cell) => `${sheet.name}: ${cell} is written twice.`,
+    ),
+    ...outside.map((area) => `${sheet.name}: something stands outside the sheet at ${JSON.stringify(area)}.`),
+    ...checkTables(sheet),
+    ...checkWidths(sheet, used),
+  ];
+}
+
+function checkTables({ name, tables, cells }: SheetPlan): string[] {
+  const problems = tables.flatMap((table) => {
+    const { top, left, right } = table.area;
+    const headers = cells
+      .filter(({ row, column }) => row === top && column >= left && column <= right)
+      .map(({ content }) => content);
+    const texts = headers.filter((header) => typeof header === "string" && header !== "").map(String);
+    return [
+      ...(texts.length === right - left + 1 ? [] : [`${name}: a header of ${table.name} is missing or not text.`]),
+      ...repeated(texts).map((header) => `${name}: ${table.name} has two columns "${header}".`),
+      ...texts.flatMap((header) => (isHeader(header) ? [] : [`${name}: "${header}" cannot head a table column.`])),
+    ];
+  });
+  const overlaps = tables.flatMap((table, index) =>
+    tables.slice(index + 1).filter((other) => overlap(table.area, other.area)),
+  );
+  return [...problems, ...overlaps.map((other) => `${name}: ${other.name} lies on another table.`)];
+}
+
+/** Signs that need no escape in a table reference and that every engine reads there. */
+function isHeader(header: string): boolean {
+  return /^[A-Za-z0-9 /$%&.-]+$/.test(header) && header.trim() === header;
+}
+
+function checkWidths({ name, columnWidths }: SheetPlan, used: Area): string[] {
+  return columnWidths.length > used.right && columnWidths.every((width) => width > 0 && width <= 255)
+    ? []
+    : [`${name}: ${columnWidths.length} column widths for ${used.right + 1} columns.`];
+}
+
+/** The rectangle from A1 that holds every cell of a sheet. */
+export function usedArea({ cells }: SheetPlan): Area {
+  return cells.reduce<Area>(
+    (area, { row, column }) => ({
+      ...area,
+      bottom: Math.max(area.bottom, row),
+      right: Math.max(area.right, column),
+    }),
+    { top: 0, left: 0, bottom: 0, right: 0 },
+  );
+}
+
+export function isInside(area: Area, within: Area): boolean {
+  return (
+    area.top >= within.top && area.left >= within.left && area.bottom <= within.bottom && area.right <= within.right
+  );
+}
+
+function overlap(one: Area, other: Area): boolean {
+  return one.left <= other.right && other.left <= one.right && one.top <= other.bottom && other.top <= one.bottom;
+}

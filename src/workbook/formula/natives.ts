@@ -1,0 +1,26 @@
+import { formula, type Expression, type Term } from "./expression";
+
+/** Nothing where a row has no name yet; the value otherwise. Keeps ready-to-fill rows calm. */
+export function whenNamed(name: Term, value: Term): Expression {
+  return formula`IF(${name}="","",${value})`;
+}
+
+/** The value, or nothing where it cannot be worked out yet. */
+export function quiet(value: Term): Expression {
+  return formula`IFERROR(${value},"")`;
+}
+
+/** The value of a column in the row where another column holds what is looked for. */
+export function lookUp(wanted: Term, among: Term, take: Term): Expression {
+  return formula`INDEX(${take},MATCH(${wanted},${among},0))`;
+}
+
+/** Sum of the values above zero; cells that wait for input or show text are passed over. */
+export function sumOfAmounts(values: Term): Expression {
+  return formula`SUMIF(${values},">0")`;
+}
+
+/** A number as words show it. */
+export function shown(value: Term, format: string): Expression {
+  return formula`TEXT(${value},${format})`;
+}

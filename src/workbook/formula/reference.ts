@@ -1,0 +1,27 @@
+/**
+ * What a formula may point to, by key. Addresses and final names are filled in after layout, so that nothing in a
+ * model depends on where a cell stands or on what a workbook already calls its sheets.
+ */
+export type Reference =
+  /** A named input. */
+  | { readonly to: "name"; readonly key: string }
+  /** A table column: the cell of the same row, all of its rows, or its header. */
+  | { readonly to: "column"; readonly table: string; readonly column: string; readonly rows: "this" | "all" | "header" }
+  /** Neighbouring columns of the same row, first to last. */
+  | { readonly to: "span"; readonly table: string; readonly first: string; readonly last: string }
+  /** A cell or range that a block registered under this key, always with both dollar signs. */
+  | { readonly to: "place"; readonly key: string }
+  /** The name of a sheet, for prose. */
+  | { readonly to: "sheetName"; readonly sheet: string };
+
+export function place(key: string): Reference {
+  return { to: "place", key };
+}
+
+export function sheetName(sheet: string): Reference {
+  return { to: "sheetName", sheet };
+}
+
+export function isReference(term: unknown): term is Reference {
+  return typeof term === "object" && term !== null && "to" in term;
+}

@@ -1,0 +1,50 @@
+import type { RowsBlock } from "../model/block";
+import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import type { Area } from "../plan";
+
+/** Cells as the model lists them. Cells that a spilled answer will cover get the look of the first one. */
+export function layRows(block: RowsBlock, { top }: Ground): Fragment {
+  const { cells: head, start } = heading(block.title, top);
+  const placed = block.rows.flatMap((row, down) =>
+    row.flatMap((cell, across) => (cell === null ? [] : [{ cell, row: start + down, column: across }])),
+  );
+  const places = placed.flatMap(({ cell: { key, spill }, row, column }) =>
+    key === undefined ? [] : [[key, spillArea(row, column, spill)] as const],
+  );
+  const byKey = new Map<string, Area>(places);
+  return fragment({
+    cells: [
+      ...head,
+      ...placed.flatMap(({ cell, row, column }) => [{ row, column, ...cell }, ...covered(cell, row, column)]),
+    ],
+    places,
+    rules: (block.rules ?? []).flatMap(({ place, rule }) => {
+      const area = byKey.get(place);
+      return area === undefined ? [] : [{ area, rule }];
+    }),
+    notes: placed.flatMap(({ cell: { note }, row, column }) =>
+      note === undefined ? [] : [{ row, column, text: note }],
+    ),
+    heights: Object.entries(block.heights ?? {}).map(([row, height]) => [start + Number(row), height] as const),
+    end: Math.max(start + block.rows.length, ...places.map(([, area]) => area.bottom + 1)),
+  });
+}
+
+function spillArea(row: number, column: number, spill: { rows: number; columns: number } | undefined): Area {
+  if (spill === undefined) return cellArea(row, column);
+  return { top: row, left: column, bottom: row + spill.rows - 1, right: column + spill.columns - 1 };
+}
+
+function covered(
+  { spill, style, format }: Pick<DraftCell, "spill" | "style" | "format">,
+  row: number,
+  column: number,
+): DraftCell[] {
+  if (spill === undefined) return [];
+  const look = { style, ...(format !== undefined && { format }) };
+  return Array.from({ length: spill.rows * spill.columns }, (_, index) => ({
+    row: row + Math.floor(index / spill.columns),
+    column: column + (index % spill.columns),
+    ...look,
+  })).slice(1);
+}

@@ -1,0 +1,50 @@
+import type { Expression, Text } from "../formula/expression";
+import type { StyleName } from "../plan";
+
+/** What a cell of the model holds: a value, a formula, or words that may name a sheet. */
+export type Content = number | boolean | Text | Expression;
+
+/** What may be typed into an input, and the words that go with it. */
+export type Allow =
+  | {
+      readonly kind: "list";
+      /** The words themselves, or the key of a place or column that holds them ("crops.crop"). */
+      readonly words: readonly string[] | { readonly table: string; readonly column: string };
+      readonly prompt: string;
+    }
+  | {
+      readonly kind: "between";
+      readonly min: number;
+      readonly max: number;
+      readonly whole?: boolean;
+      /** What the number is, with its unit; the range is added. */
+      readonly prompt: string;
+    };
+
+/** A cell on its way to a sheet: style and format are decided, references are still keys. */
+export interface ModelCell {
+  readonly content?: Content;
+  readonly style: StyleName;
+  readonly format?: string;
+  readonly note?: string;
+  /** Key of the sheet that a click leads to. */
+  readonly link?: string;
+  /** Size of the result when the formula spills. */
+  readonly spill?: { readonly rows: number; readonly columns: number };
+}
+
+/** Number formats, written once. */
+export const formats = {
+  whole: "#,##0",
+  one: "#,##0.0",
+  two: "#,##0.00",
+  signedWhole: "+#,##0;-#,##0;0",
+  signedOne: "+#,##0.0;-#,##0.0;0.0",
+  dollars: "$#,##0;-$#,##0",
+  cents: "$#,##0.00;-$#,##0.00",
+  perPound: "$0.000",
+  percentPoints: "0.0",
+  rate: "0.0%",
+  ph: "0.0",
+  date: "yyyy-mm-dd",
+} as const;

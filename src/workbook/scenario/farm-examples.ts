@@ -1,0 +1,51 @@
+/** Fertilizer by analysis and price, as examples to overwrite. Prices in the range of retail reports of 2023 to 2025. */
+export interface MaterialExample {
+  readonly material: string;
+  readonly nitrogenPct: number;
+  readonly phosphatePct: number;
+  readonly potashPct: number;
+  readonly sulfurPct: number;
+  readonly priceUsdPerTon: number;
+}
+
+export const materialExamples: readonly MaterialExample[] = [
+  material("anhydrous ammonia 82-0-0", [82, 0, 0, 0], 800),
+  material("urea 46-0-0", [46, 0, 0, 0], 560),
+  material("UAN 28-0-0", [28, 0, 0, 0], 390),
+  material("ammonium sulfate 21-0-0-24S", [21, 0, 0, 24], 430),
+  material("MAP 11-52-0", [11, 52, 0, 0], 780),
+  material("DAP 18-46-0", [18, 46, 0, 0], 740),
+  material("triple superphosphate 0-46-0", [0, 46, 0, 0], 680),
+  material("potash 0-0-60", [0, 0, 60, 0], 460),
+];
+
+/** The materials a plan starts with. */
+export const usualMaterials = {
+  nitrogen: "urea 46-0-0",
+  phosphate: "MAP 11-52-0",
+  potash: "potash 0-0-60",
+} as const;
+
+/** Lime, money and other figures of the farm, as examples to overwrite. */
+export const farmExamples = {
+  limeCcePct: 92,
+  limePassing8MeshPct: 95,
+  limePassing20MeshPct: 75,
+  limePassing60MeshPct: 50,
+  limeMoisturePct: 4,
+  limePriceUsdPerTon: 34,
+  limeLastsYears: 5,
+  targetPh: 6.5,
+  depthIn: 8,
+  spreadingUsdPerAc: 8,
+  interestRate: 0.08,
+  interestMonths: 7,
+} as const;
+
+function material(
+  name: string,
+  [nitrogenPct, phosphatePct, potashPct, sulfurPct]: readonly [number, number, number, number],
+  priceUsdPerTon: number,
+): MaterialExample {
+  return { material: name, nitrogenPct, phosphatePct, potashPct, sulfurPct, priceUsdPerTon };
+}

@@ -1,0 +1,77 @@
+import type { CropKey } from "../../reference/crops";
+
+/** A field of the invented farm, as its owner would note it in winter. */
+export interface FieldExample {
+  readonly field: string;
+  readonly acres: number;
+  readonly lastCrop: CropKey;
+  readonly lastYieldBuPerAc: number;
+  readonly nextCrop: CropKey;
+  readonly yieldGoalBuPerAc: number;
+  /** Put on over the last two crops, fertilizer and manure. */
+  readonly appliedP2o5LbPerAc: number;
+  readonly appliedK2oLbPerAc: number;
+  readonly drainage: string;
+  readonly soilPh: number;
+  /** null where the laboratory saw no need to measure it. */
+  readonly bufferPh: number | null;
+  /** Mehlich-3. */
+  readonly phosphorusPpm: number;
+  readonly potassiumPpm: number;
+  readonly cecMeq: number;
+  readonly organicMatterPct: number;
+}
+
+export const demoFarmName = "Windmill Hollow Farm";
+
+/**
+ * Windmill Hollow Farm is invented, and so is every figure here: 1,480 acres of corn, soybean and wheat in the
+ * Indiana, Michigan and Ohio guide area, where corn has climbed for ten years and soybean has stood still.
+ */
+export const demoFields: readonly FieldExample[] = [
+  field("Home Quarter", 154, ["corn", 204], ["soybean", 62], [100, 90], "good", [6.4, 6.9, 34, 138, 14, 3.1]),
+  field("Creek Bend", 96, ["corn", 171], ["soybean", 54], [80, 60], "poor, no tile", [5.9, 6.6, 17, 96, 11, 2.4]),
+  field("Long Eighty", 78, ["soybean", 58], ["corn", 205], [110, 100], "tiled", [6.2, 6.7, 22, 121, 16, 3.4]),
+  field("Sand Knob", 61, ["soybean", 52], ["corn", 165], [60, 80], "droughty", [5.7, 6.8, 41, 74, 5, 1.3]),
+  field("Schoolhouse", 118, ["wheat", 84], ["corn", 198], [110, 60], "tiled", [6.6, null, 29, 164, 18, 3.6]),
+  field("Twin Oaks", 140, ["corn", 188], ["soybean", 58], [80, 60], "fair", [6.1, 6.7, 13, 109, 12, 2.7]),
+  field("North Flat", 203, ["corn", 193], ["soybean", 60], [90, 60], "poor, old tile", [7.3, null, 19, 187, 22, 4.2]),
+  field("Orchard Forty", 39, ["soybean", 56], ["wheat", 88], [90, 90], "good", [6.3, 6.8, 26, 132, 13, 2.9]),
+  field("Mill Road", 227, ["corn", 182], ["soybean", 57], [60, 40], "fair", [6.0, 6.6, 11, 88, 10, 2.2]),
+  field("Far Bottoms", 364, ["soybean", 55], ["corn", 192], [60, 100], "floods", [6.8, null, 38, 151, 20, 3.9]),
+];
+
+function field(
+  name: string,
+  acres: number,
+  [lastCrop, lastYieldBuPerAc]: readonly [CropKey, number],
+  [nextCrop, yieldGoalBuPerAc]: readonly [CropKey, number],
+  [appliedP2o5LbPerAc, appliedK2oLbPerAc]: readonly [number, number],
+  drainage: string,
+  [soilPh, bufferPh, phosphorusPpm, potassiumPpm, cecMeq, organicMatterPct]: readonly [
+    number,
+    number | null,
+    number,
+    number,
+    number,
+    number,
+  ],
+): FieldExample {
+  return {
+    field: name,
+    acres,
+    lastCrop,
+    lastYieldBuPerAc,
+    nextCrop,
+    yieldGoalBuPerAc,
+    appliedP2o5LbPerAc,
+    appliedK2oLbPerAc,
+    drainage,
+    soilPh,
+    bufferPh,
+    phosphorusPpm,
+    potassiumPpm,
+    cecMeq,
+    organicMatterPct,
+  };
+}

@@ -1,0 +1,22 @@
+import type { WorkbookModel } from "../../model/workbook-model";
+import type { StarterChoices } from "../choices";
+import { assumptionsSheet } from "./assumptions-sheet";
+import { farmContext } from "./farm-context";
+import { fieldsSheet } from "./fields-sheet";
+import { ledgerSheet, phosphate, potash } from "./ledger-sheet";
+import { soilTestsSheet } from "./soil-tests-sheet";
+
+export function farmPlan(choices: StarterChoices): WorkbookModel {
+  const context = farmContext(choices);
+  return {
+    starter: "farm-plan",
+    title: `${choices.farmName} farm plan`,
+    sheets: [
+      assumptionsSheet(context),
+      fieldsSheet(context),
+      soilTestsSheet(context),
+      ledgerSheet(potash, context),
+      ledgerSheet(phosphate, context),
+    ],
+  };
+}

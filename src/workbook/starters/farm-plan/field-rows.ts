@@ -1,0 +1,31 @@
+import { formula, type Expression, type Term } from "../../formula/expression";
+import { lookUp, whenNamed } from "../../formula/natives";
+import type { Headers } from "../../model/table";
+import { fieldTable, soilTable } from "./headers";
+
+/**
+ * The field that stands in the same row of the list of fields, so that a name is typed once; nothing when that row
+ * is empty. By position and not by address: sorting or deleting fields never breaks it.
+ */
+export function fieldOfRow(headers: Headers<"field" | string>): Expression {
+  const position = formula`ROW()-ROW(${headers.header("field")})`;
+  return formula`IFERROR(INDEX(${fieldTable.all("field")},${position})&"","")`;
+}
+
+type FieldColumn = keyof typeof fieldTable.headers;
+type SoilColumn = keyof typeof soilTable.headers;
+
+/** What the list of fields says about the field of this row; blank stays blank. */
+export function fromFields(field: Term, column: FieldColumn): Expression {
+  return carried(field, lookUp(field, fieldTable.all("field"), fieldTable.all(column)));
+}
+
+/** What the soil test of this row's field says. A field without a test gives nothing. */
+export function fromSoilTest(field: Term, column: SoilColumn): Expression {
+  return carried(field, lookUp(field, soilTable.all("field"), soilTable.all(column)));
+}
+
+/** A looked-up blank would read as 0, which is a number like any other: it has to stay blank. */
+function carried(field: Term, value: Expression): Expression {
+  return whenNamed(field, formula`IFERROR(IF(${value}="","",${value}),"")`);
+}

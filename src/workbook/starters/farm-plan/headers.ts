@@ -1,0 +1,69 @@
+import { headersOf } from "../../model/table";
+
+/** The tables of the farm plan and what their columns are called; every sheet refers to them by key. */
+export const cropTable = headersOf("Crops", {
+  crop: "Crop",
+  price: "Price $/bu",
+  yield: "Usual yield bu/ac",
+  costPerBushel: "Haul and dry $/bu",
+  nitrogen: "Nitrogen lb/ac",
+  rowWidth: "Row width in",
+  targetStand: "Stand wanted plants/ac",
+  germination: "Germination %",
+  fieldSurvival: "Field survival %",
+  seedsPerUnit: "Seeds per unit",
+  unitPrice: "Seed $/unit",
+  treatment: "Treatment $/unit",
+});
+
+export const materialTable = headersOf("Materials", {
+  material: "Material",
+  nitrogen: "N %",
+  phosphate: "P2O5 %",
+  potash: "K2O %",
+  sulfur: "S %",
+  price: "Price $/ton",
+});
+
+export const fieldTable = headersOf("Fields", {
+  field: "Field",
+  acres: "Acres",
+  lastCrop: "Last crop",
+  lastYield: "Last yield bu/ac",
+  nextCrop: "Next crop",
+  yieldGoal: "Yield goal bu/ac",
+  phosphateOn: "P2O5 put on lb/ac",
+  potashOn: "K2O put on lb/ac",
+  drainage: "Drainage and remarks",
+});
+
+export const soilTable = headersOf("SoilTests", {
+  field: "Field",
+  ph: "Soil pH",
+  bufferPh: "Buffer pH",
+  phosphorus: "P ppm",
+  potassium: "K ppm",
+  cec: "CEC meq/100 g",
+  organicMatter: "Organic matter %",
+});
+
+const ledgerHeaders = {
+  field: "Field",
+  acres: "Acres",
+  lastCrop: "Last crop",
+  nextCrop: "Next crop",
+  lastYield: "Last yield bu/ac",
+  yieldGoal: "Yield goal bu/ac",
+  putOn: "Put on lb/ac",
+  lastTakes: "Last crop took lb/ac",
+  left: "Left after it lb/ac",
+  nextTakes: "Next crop takes lb/ac",
+  balance: "Balance of both lb/ac",
+  perYear: "A year lb/ac",
+  test: "Test now ppm",
+  testLater: "Test in 4 years ppm",
+  words: "What it means",
+} as const;
+
+export const potashLedger = headersOf("PotashLedger", ledgerHeaders);
+export const phosphateLedger = headersOf("PhosphateLedger", ledgerHeaders);

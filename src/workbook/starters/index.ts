@@ -1,0 +1,57 @@
+import type { WorkbookModel } from "../model/workbook-model";
+import type { WorkbookPlan } from "../plan";
+import { planWorkbook } from "../plan-workbook";
+import { nothingTaken, type TakenNames } from "../taken-names";
+import type { StarterChoices } from "./choices";
+import { farmPlan } from "./farm-plan/farm-plan";
+
+export {
+  choiceLimits,
+  cropChoice,
+  defaultChoices,
+  starterCrops,
+  type CropChoice,
+  type StarterChoices,
+} from "./choices";
+
+/** A workbook the pane can start, with what a person wants to know before it is written. */
+export interface Starter {
+  readonly key: string;
+  readonly title: string;
+  readonly forWhom: string;
+  /** One sentence. */
+  readonly summary: string;
+  /** The sheets it makes, in order, each with its purpose in a line. */
+  readonly sheets: readonly { readonly name: string; readonly purpose: string }[];
+  /** Choices that matter for this starter; the others are not asked. */
+  readonly asks: readonly (keyof StarterChoices)[];
+  readonly model: (choices: StarterChoices) => WorkbookModel;
+}
+
+export const starters: readonly Starter[] = [
+  {
+    key: "farm-plan",
+    title: "Farm plan",
+    forWhom: "a grower planning next season field by field",
+    summary:
+      "Fields, soil tests, what crops take and what goes back, lime, fertilizer and seed, budgets and a page to show the landlord or lender.",
+    sheets: [
+      { name: "Assumptions", purpose: "prices, crops, materials and terms" },
+      { name: "Fields", purpose: "what grew, what comes next, what was put on" },
+      { name: "Soil tests", purpose: "what the laboratory found" },
+      { name: "Potash ledger", purpose: "potash put on, taken and left, and where the test is heading" },
+      { name: "Phosphate ledger", purpose: "the same for phosphate" },
+    ],
+    asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo"],
+    model: farmPlan,
+  },
+];
+
+/**
+ * The workbook of a starter, ready for any writer.
+ *
+ * @param taken names that the workbook it goes into already uses; all of ours step around them together
+ */
+export function makePlan(starter: Starter, choices: StarterChoices, taken: TakenNames = nothingTaken): WorkbookPlan {
+  return planWorkbook(starter.model(choices), taken);
+}
