@@ -1,4 +1,15 @@
+import { materialFunctions } from "./materials";
+import { moneyFunctions } from "./money";
+import { nutrientFunctions } from "./nutrients";
+import { seedFunctions } from "./seed";
+import { unitFunctions } from "./units";
 import type { WorksheetFunction } from "./frame";
 
 /** Every worksheet function, in the order of the documentation. */
-export const allFunctions: readonly WorksheetFunction[] = [];
+export const allFunctions: readonly WorksheetFunction[] = [
+  ...nutrientFunctions,
+  ...materialFunctions,
+  ...seedFunctions,
+  ...moneyFunctions,
+  ...unitFunctions,
+];

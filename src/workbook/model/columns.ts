@@ -41,3 +41,8 @@ export function within({ min, max, unit }: Limit, what: string): Allow {
 export function oneOf(words: Extract<Allow, { kind: "list" }>["words"], prompt: string): Allow {
   return { kind: "list", words, prompt };
 }
+
+/** One property of every row, as the values of a column. */
+export function pick<Row, Key extends keyof Row>(rows: readonly Row[], key: Key): Row[Key][] {
+  return rows.map((row) => row[key]);
+}

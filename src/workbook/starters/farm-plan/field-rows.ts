@@ -1,5 +1,5 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, whenNamed } from "../../formula/natives";
+import { lookUp, quiet } from "../../formula/natives";
 import type { Headers } from "../../model/table";
 import { fieldTable, soilTable } from "./headers";
 
@@ -15,17 +15,22 @@ export function fieldOfRow(headers: Headers<"field" | string>): Expression {
 type FieldColumn = keyof typeof fieldTable.headers;
 type SoilColumn = keyof typeof soilTable.headers;
 
-/** What the list of fields says about the field of this row; blank stays blank. */
+/** A number that the list of fields gives for the field of this row; blank stays blank. */
 export function fromFields(field: Term, column: FieldColumn): Expression {
-  return carried(field, lookUp(field, fieldTable.all("field"), fieldTable.all(column)));
+  return carried(lookUp(field, fieldTable.all("field"), fieldTable.all(column)));
+}
+
+/** Words that the list of fields gives. */
+export function wordsFromFields(field: Term, column: FieldColumn): Expression {
+  return quiet(formula`${lookUp(field, fieldTable.all("field"), fieldTable.all(column))}&""`);
 }
 
 /** What the soil test of this row's field says. A field without a test gives nothing. */
 export function fromSoilTest(field: Term, column: SoilColumn): Expression {
-  return carried(field, lookUp(field, soilTable.all("field"), soilTable.all(column)));
+  return carried(lookUp(field, soilTable.all("field"), soilTable.all(column)));
 }
 
 /** A looked-up blank would read as 0, which is a number like any other: it has to stay blank. */
-function carried(field: Term, value: Expression): Expression {
-  return whenNamed(field, formula`IFERROR(IF(${value}="","",${value}),"")`);
+function carried(value: Expression): Expression {
+  return quiet(formula`IF(${value}="","",${value})`);
 }

@@ -8,7 +8,7 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
-import { fieldOfRow, fromFields, fromSoilTest } from "./field-rows";
+import { fieldOfRow, fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
 import { phosphateLedger, potashLedger } from "./headers";
 
 interface Ledger {
@@ -59,8 +59,8 @@ export function ledgerSheet(ledger: Ledger, { rows }: FarmContext): SheetModel {
         {
           field: computedWords(fieldOfRow(headers), { width: 18 }),
           acres: computed(fromFields(field, "acres"), { width: 8, format: formats.one }),
-          lastCrop: computedWords(fromFields(field, "lastCrop"), { width: 10 }),
-          nextCrop: computedWords(fromFields(field, "nextCrop"), { width: 10 }),
+          lastCrop: computedWords(wordsFromFields(field, "lastCrop"), { width: 10 }),
+          nextCrop: computedWords(wordsFromFields(field, "nextCrop"), { width: 10 }),
           lastYield: computed(fromFields(field, "lastYield"), { width: 9, format: formats.one }),
           yieldGoal: computed(fromFields(field, "yieldGoal"), { width: 9, format: formats.one }),
           putOn: computed(fromFields(field, ledger.putOn), { width: 9, format: formats.whole }),
