@@ -3,7 +3,7 @@ import { isCellError } from "../../functions/frame/cell";
 import type { CellPlan, FormulaPlan, SheetPlan } from "../../workbook/plan";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { cellStyle } from "./cell-styles";
-import { areaReference } from "./references";
+import { areaReference, quotedSheet } from "./references";
 import { maySpill } from "./spills";
 import { storedFormula } from "./stored-formula";
 
@@ -34,11 +34,11 @@ function oneCell(
   rangeNames: ReadonlySet<string>,
 ): Partial<Cell> {
   const { content } = cell;
-  const style = cellStyle(cell);
-  if (!isFormula(content)) return content === undefined ? { style } : { style, value: content };
+  const look = { style: cellStyle(cell), ...linkTo(cell.link) };
+  if (!isFormula(content)) return content === undefined ? look : { ...look, value: content };
   const cached = cachedValue(values.valueAt(sheet.name, cell.row, cell.column));
   const formula = {
-    style,
+    ...look,
     formula: storedFormula(content.formula),
     ...(cached === undefined ? {} : { formulaResult: cached }),
   };
@@ -49,6 +49,10 @@ function oneCell(
     formulaDynamic: true,
     formulaRef: areaReference(spillArea(cell, content)),
   };
+}
+
+function linkTo(sheet: string | undefined): Partial<Cell> {
+  return sheet === undefined ? {} : { hyperlink: { target: "", location: `${quotedSheet(sheet)}!A1` } };
 }
 
 /** Cells that a spilling formula fills hold plain values in the file; the formula stands in the first only. */

@@ -87,7 +87,7 @@ function isRange(operand: readonly Token[], rangeNames: ReadonlySet<string>): bo
   const [first] = operand;
   if (operand.some((token) => isMark(token, ":"))) return true;
   const bracket = operand.find(({ kind }) => kind === "bracket");
-  if (bracket) return !oneCellOfATable.test(bracket.text);
+  if (bracket) return bracket.text.includes("]:[") || !oneCellOfATable.test(bracket.text);
   return operand.length === 1 && first?.kind === "name" && rangeNames.has(first.text.toUpperCase());
 }
 

@@ -37,6 +37,7 @@ describe("maySpill", () => {
     "=MATCH(1,(A1:A9=1)*1,0)",
     "=XLOOKUP(A1:A3,B1:B9,C1:C9)",
     "=-Fields[Acres]",
+    "=Fields[[#This Row],[First]:[Last]]&1",
     "='Field list'!A5:A9",
   ])("is true for %s", (formula) => {
     expect(maySpill(formula, names)).toBe(true);
