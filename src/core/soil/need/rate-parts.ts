@@ -1,0 +1,37 @@
+import { refuse } from "../../fault";
+import type { CecLine, RateForm } from "../../../reference/guides";
+
+/** What a rule is read at. */
+export interface RateReadings {
+  /** Soil test in the guide's unit. */
+  readonly test: number;
+  /** Yield in the rule's own unit. */
+  readonly yieldPerAc: number;
+  /** lb/ac that the crop takes off; asked for only where a rule uses it. */
+  readonly removalLbPerAc: () => number;
+  /** A crop's own scale for removal, when the rule has one. */
+  readonly removalTimes: number | undefined;
+  readonly cecMeq: number | null;
+  readonly withBuildup: boolean;
+}
+
+/** A rate taken apart. buildup + maintenance = rate before rounding. */
+export interface RateParts {
+  readonly zone: string;
+  /** In the test's unit; null where the guide names none. */
+  readonly criticalLevel: number | null;
+  /** Test from which nothing is recommended; null where rates never end. */
+  readonly maintenanceLimit: number | null;
+  readonly buildup: number;
+  readonly maintenance: number;
+  /** The build-up that was left out on request. */
+  readonly droppedBuildup: number;
+}
+
+/** The value of a number that may rise with CEC. Waits for the CEC when it does. */
+export function atCec({ base, perCec }: CecLine, cecMeq: number | null): number {
+  if (perCec === 0) return base;
+  return base + perCec * (cecMeq ?? refuse({ kind: "waiting", argument: "cec" }));
+}
+
+export type FormOf<Kind extends RateForm["kind"]> = Extract<RateForm, { kind: Kind }>;

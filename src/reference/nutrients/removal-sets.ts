@@ -1,0 +1,31 @@
+/** The published sets of removal numbers. Sets differ; the caller may pick one. */
+export const removalSets = {
+  inMiOh2020: { label: "IN-MI-OH 2020", also: ["IN-MI-OH", "Tri-State", "Tri-State 2020"] },
+  inMiOh1995: { label: "IN-MI-OH 1995", also: ["Tri-State 1995"] },
+  iowa: { label: "IA", also: ["Iowa", "PM 1688"] },
+  illinois: { label: "IL", also: ["Illinois", "Illinois 2019"] },
+  illinoisHybrids: { label: "IL uptake study", also: ["modern hybrids", "modern varieties"] },
+  missouri: { label: "MO 2015", also: ["Missouri", "MO", "Missouri 2015"] },
+  minnesota: { label: "MN 2019", also: ["Minnesota", "MN"] },
+  ontario: { label: "ON 2025", also: ["Ontario", "ON", "Ontario 2025"] },
+  northeast: { label: "DE-MA-MD-NJ-PA 1999", also: ["Northeast", "Northeast 1999"] },
+  kansas: { label: "KS", also: ["Kansas", "Kansas 2021"] },
+  northCentral: { label: "north-central 2008", also: ["north central"] },
+  chart2012: { label: "printed chart 2012", also: ["chart 2012"] },
+  institute2014: { label: "institute 2014", also: ["IPNI 2014"] },
+  southDakota: { label: "SD 2014", also: ["South Dakota", "SD"] },
+  northDakota: { label: "ND 2021", also: ["North Dakota", "ND"] },
+  northCarolina: { label: "NC", also: ["North Carolina"] },
+  pennsylvania: { label: "PA", also: ["Pennsylvania"] },
+  ohio: { label: "OH", also: ["Ohio"] },
+  michigan: { label: "MI", also: ["Michigan"] },
+  kentucky: { label: "KY", also: ["Kentucky"] },
+  mississippi: { label: "MS", also: ["Mississippi"] },
+  montana: { label: "MT", also: ["Montana"] },
+  idaho: { label: "ID 2017", also: ["Idaho", "ID"] },
+  alfalfaBrief: { label: "alfalfa brief", also: ["quality alfalfa brief"] },
+  westernCanada2001: { label: "western Canada 2001", also: ["western Canada"] },
+  westernCanada2023: { label: "western Canada 2023", also: [] },
+} as const;
+
+export type RemovalSetKey = keyof typeof removalSets;
