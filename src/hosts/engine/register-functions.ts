@@ -4,15 +4,18 @@ import { IDescriptionService } from "@univerjs/sheets-formula";
 import type { WorksheetFunction } from "../../functions/frame/declaration";
 import { describeFunction } from "./describe-function";
 import { EngineFunction } from "./engine-function";
+import { indexInTables } from "./index-in-tables";
 import type { MessageBook } from "./message-book";
 
-/** Lets an engine calculate every worksheet function. */
+/** Lets an engine calculate every worksheet function, and look things up in tables on other sheets. */
 export function registerFunctions(
   injector: Injector,
   functions: readonly WorksheetFunction[],
   messages: MessageBook,
 ): void {
-  injector.get(IFunctionService).registerExecutors(...functions.map((fn) => new EngineFunction(fn, messages)));
+  injector
+    .get(IFunctionService)
+    .registerExecutors(...functions.map((fn) => new EngineFunction(fn, messages)), ...indexInTables(injector));
 }
 
 /** Lets a grid offer every worksheet function while a formula is typed, with hints about its arguments. */

@@ -5,8 +5,8 @@
 export type Reference =
   /** A named input. */
   | { readonly to: "name"; readonly key: string }
-  /** A table column: the cell of the same row, all of its rows, or its header. */
-  | { readonly to: "column"; readonly table: string; readonly column: string; readonly rows: "this" | "all" | "header" }
+  /** A table column: the cell of the same row, or all of its rows. */
+  | { readonly to: "column"; readonly table: string; readonly column: string; readonly rows: "this" | "all" }
   /** Neighbouring columns of the same row, first to last. */
   | { readonly to: "span"; readonly table: string; readonly first: string; readonly last: string }
   /** A cell or range that a block registered under this key, always with both dollar signs. */

@@ -36,10 +36,13 @@ export function layTable(block: TableBlock, { top }: Ground): Fragment {
         columns: block.columns.map(({ key, header }) => ({ key, header })),
       },
     ],
-    places: block.columns.flatMap(({ key, column }, index) => [
-      [placeKey(block.table, key), body(index)] as const,
-      ...(column.whole === undefined ? [] : [[placeKey(block.table, key, "whole"), cellArea(start, index)] as const]),
-    ]),
+    places: [
+      [placeKey(block.table, "header"), cellArea(headerRow, 0)] as const,
+      ...block.columns.flatMap(({ key, column }, index) => [
+        [placeKey(block.table, key), body(index)] as const,
+        ...(column.whole === undefined ? [] : [[placeKey(block.table, key, "whole"), cellArea(start, index)] as const]),
+      ]),
+    ],
     validations: of((column, index) =>
       column.kind === "input" && column.allow ? [{ area: body(index), allow: column.allow }] : [],
     ),

@@ -11,7 +11,6 @@ export interface Headers<Column extends string> {
   own(column: Column): Reference;
   /** All rows of a column. */
   all(column: Column): Reference;
-  header(column: Column): Reference;
   /** Neighbouring cells of the same row. */
   span(first: Column, last: Column): Reference;
 }
@@ -30,7 +29,6 @@ export function headersOf<const Column extends string>(
     headers,
     own: (column) => ({ to: "column", table, column, rows: "this" }),
     all: (column) => ({ to: "column", table, column, rows: "all" }),
-    header: (column) => ({ to: "column", table, column, rows: "header" }),
     span: (first, last) => ({ to: "span", table, first, last }),
   };
 }

@@ -42,7 +42,6 @@ export function resolverFor(sheets: readonly DraftSheet[], names: FinalNames): R
       return `${table}[[#This Row],${column(reference.table, reference.first)}:${column(reference.table, reference.last)}]`;
     }
     const header = column(reference.table, reference.column);
-    if (reference.rows === "header") return `${table}[[#Headers],${header}]`;
     if (reference.rows === "this") return `${table}[[#This Row],${header}]`;
     return isPlain(header) ? `${table}${header}` : `${table}[${header}]`;
   };

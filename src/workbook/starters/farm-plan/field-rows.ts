@@ -1,5 +1,7 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { lookUp, quiet } from "../../formula/natives";
+import { place } from "../../formula/reference";
+import { placeKey } from "../../layout/fragment";
 import type { Headers } from "../../model/table";
 import { fieldTable, soilTable } from "./headers";
 
@@ -7,8 +9,8 @@ import { fieldTable, soilTable } from "./headers";
  * The field that stands in the same row of the list of fields, so that a name is typed once; nothing when that row
  * is empty. By position and not by address: sorting or deleting fields never breaks it.
  */
-export function fieldOfRow(headers: Headers<"field" | string>): Expression {
-  const position = formula`ROW()-ROW(${headers.header("field")})`;
+export function fieldOfRow(headers: Pick<Headers<string>, "table">): Expression {
+  const position = formula`ROW()-ROW(${place(placeKey(headers.table, "header"))})`;
   return formula`IFERROR(INDEX(${fieldTable.all("field")},${position})&"","")`;
 }
 
