@@ -9,6 +9,7 @@ export function orWord<Word extends string, T>(
 ): OneArgument<T> {
   return {
     ...number,
+    orWords: words,
     read(cell, argument) {
       const word = typeof cell === "string" && !parseNumber(cell) ? words.find(cell) : undefined;
       return word === undefined ? as.ofNumber(number.read(cell, argument)) : as.ofWord(word);

@@ -13,6 +13,8 @@ export interface ArgumentFacts {
   readonly unit: string;
   readonly limit?: Limit;
   readonly vocabulary?: Vocabulary<string>;
+  /** Words that are taken in place of a number. */
+  readonly orWords?: Vocabulary<string>;
   readonly percent?: boolean;
   /** Fewest values a list takes. */
   readonly atLeast?: number;
@@ -195,6 +197,7 @@ function factsOf(of: ArgumentFacts): ArgumentFacts {
     unit: of.unit,
     ...(of.limit && { limit: of.limit }),
     ...(of.vocabulary && { vocabulary: of.vocabulary }),
+    ...(of.orWords && { orWords: of.orWords }),
     ...(of.percent && { percent: of.percent }),
   };
 }
