@@ -1,13 +1,13 @@
+import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
 import { nutrientFunctions } from "./nutrients";
 import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
+import { sourceFunction } from "./source";
 import { unitFunctions } from "./units";
-import type { WorksheetFunction } from "./frame";
 
-/** Every worksheet function, in the order of the documentation. */
-export const allFunctions: readonly WorksheetFunction[] = [
+const sourced: readonly WorksheetFunction[] = [
   ...nutrientFunctions,
   ...soilFunctions,
   ...materialFunctions,
@@ -15,3 +15,6 @@ export const allFunctions: readonly WorksheetFunction[] = [
   ...moneyFunctions,
   ...unitFunctions,
 ];
+
+/** Every worksheet function, in the order of the documentation. */
+export const allFunctions: readonly WorksheetFunction[] = [...sourced, sourceFunction(sourced)];
