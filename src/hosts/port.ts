@@ -19,6 +19,8 @@ export interface FillReceipt {
   readonly starter: string;
   readonly sheets: readonly string[];
   readonly names: readonly string[];
+  /** What this host could not do, a sentence each; missing when it did everything. */
+  readonly leftOut?: readonly string[];
 }
 
 export interface FillProgress {
@@ -41,8 +43,10 @@ export class HostError extends Error {
   constructor(
     message: string,
     readonly code: string,
+    /** What was thrown below, for whoever looks for the reason. */
+    options?: { readonly cause: unknown },
   ) {
-    super(message);
+    super(message, options);
     this.name = "HostError";
   }
 }

@@ -12,12 +12,12 @@ const samplesPerSide = 8;
 /** Paints shapes of a unit square one over the other on a transparent square of the given size in pixels. */
 export function paint(shapes: readonly Shape[], size: number): Picture {
   const pixels = new Uint8Array(size * size * 4);
-  const tones = shapes.map((shape) => ({ ...shape, tone: toneOf(shape.color) }));
+  const topmostFirst = shapes.map(({ color, corners }) => ({ corners, tone: toneOf(color) })).reverse();
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++) {
       const sum = [0, 0, 0, 0];
       for (const at of samplesOf(column, row, size)) {
-        const top = tones.findLast(({ corners }) => contains(corners, at));
+        const top = topmostFirst.find(({ corners }) => contains(corners, at));
         top?.tone.forEach((share, channel) => (sum[channel] = (sum[channel] ?? 0) + share));
       }
       pixels.set(blend(sum), (row * size + column) * 4);

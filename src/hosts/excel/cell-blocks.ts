@@ -1,0 +1,84 @@
+import type { Area, CellPlan, SheetPlan } from "../../workbook/plan";
+import { typedText } from "./typed-text";
+
+/** What goes into one cell; null leaves it as it is. */
+export type Written = number | string | boolean | null;
+
+/** A rectangle of cells written at once. */
+export interface CellBlock {
+  readonly area: Area;
+  readonly formulas: Written[][];
+  /** Missing when no cell of the block has a number format. */
+  readonly formats?: (string | null)[][];
+}
+
+/** Rows a block has at most: a request is split between blocks. */
+const mostRowsPerBlock = 500;
+
+/** The contents of a sheet as rectangles: bands of rows that follow each other without an empty one between. */
+export function cellBlocks(sheet: SheetPlan): CellBlock[] {
+  const cells = [...sheet.cells.filter(holdsSomething), ...blankTotals(sheet)];
+  const rows = [...new Set(cells.map(({ row }) => row))].sort((a, b) => a - b);
+  return bandsOf(rows).map(({ first, last }) => blockOf(cells.filter(({ row }) => row >= first && row <= last)));
+}
+
+/** A constant or a formula as it is written; text is protected from being read as a date or a number. */
+export function writtenOf(content: CellPlan["content"]): Written {
+  if (content === undefined) return null;
+  if (typeof content === "string") return typedText(content);
+  return typeof content === "object" ? content.formula : content;
+}
+
+function holdsSomething({ content, format }: CellPlan): boolean {
+  return content !== undefined || format !== undefined;
+}
+
+/** Excel fills a new totals row with a word and a sum of its own: cells that the plan leaves empty are emptied. */
+function blankTotals({ tables, cells }: SheetPlan): CellPlan[] {
+  return tables
+    .filter(({ totals }) => totals)
+    .flatMap(({ area: { left, right, bottom } }) =>
+      Array.from({ length: right - left + 1 }, (_, index) => left + index)
+        .filter(
+          (column) => !cells.some((cell) => cell.row === bottom && cell.column === column && holdsSomething(cell)),
+        )
+        .map((column) => ({ row: bottom, column, content: "", style: "body" as const })),
+    );
+}
+
+function bandsOf(rows: readonly number[]): { first: number; last: number }[] {
+  const bands: { first: number; last: number }[] = [];
+  for (const row of rows) {
+    const band = bands.at(-1);
+    if (band && row === band.last + 1 && row - band.first < mostRowsPerBlock) band.last = row;
+    else bands.push({ first: row, last: row });
+  }
+  return bands;
+}
+
+function blockOf(cells: readonly CellPlan[]): CellBlock {
+  const area = aroundCells(cells);
+  const grid = <T>(): (T | null)[][] =>
+    Array.from({ length: area.bottom - area.top + 1 }, () =>
+      new Array<T | null>(area.right - area.left + 1).fill(null),
+    );
+  const formulas = grid<Exclude<Written, null>>();
+  const formats = grid<string>();
+  for (const { row, column, content, format } of cells) {
+    const [formulaRow, formatRow] = [formulas[row - area.top], formats[row - area.top]];
+    if (formulaRow) formulaRow[column - area.left] = writtenOf(content);
+    if (formatRow && format !== undefined) formatRow[column - area.left] = format;
+  }
+  return { area, formulas, ...(cells.some(({ format }) => format !== undefined) && { formats }) };
+}
+
+function aroundCells(cells: readonly CellPlan[]): Area {
+  const rows = cells.map(({ row }) => row);
+  const columns = cells.map(({ column }) => column);
+  return {
+    top: Math.min(...rows),
+    left: Math.min(...columns),
+    bottom: Math.max(...rows),
+    right: Math.max(...columns),
+  };
+}

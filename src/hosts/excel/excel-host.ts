@@ -1,0 +1,26 @@
+import type { WorkbookHost } from "../port";
+import { fillWorkbook } from "./fill-workbook";
+import { insertFormula } from "./insert-formula";
+import { readAddress, readSelection } from "./read-range";
+import { runExcel } from "./run-excel";
+import { excelSupports, type Supports } from "./supports";
+import { takeAway } from "./take-away";
+import { readTaken } from "./taken";
+
+/** The workbook open in Excel. Formulas it writes need the functions registered, which the page with the pane does. */
+export function excelHost(supports: Supports = excelSupports): WorkbookHost {
+  return {
+    kind: "excel",
+    taken: () => runExcel(readTaken),
+    fill: (plan, options) => fillWorkbook(plan, options, supports),
+    remove: takeAway,
+    readSelection,
+    read: readAddress,
+    insertFormula,
+    onSelectionChange: (listener) =>
+      runExcel(async (context) => {
+        context.workbook.onSelectionChanged.add(async () => listener());
+        await context.sync();
+      }),
+  };
+}

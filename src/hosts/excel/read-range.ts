@@ -1,0 +1,43 @@
+import { HostError, type HostRange, type HostValue } from "../port";
+import { parseAddress } from "../address";
+import { runExcel } from "./run-excel";
+
+/** More cells than this nobody reads in a pane, and Excel may refuse to hand them over. */
+const mostCells = 20_000;
+
+/** The selected cells. */
+export function readSelection(): Promise<HostRange> {
+  return runExcel((context) => readRange(context, context.workbook.getSelectedRange()));
+}
+
+/** The cells at an address such as "Fields!B7", on the sheet in sight when it names none; or those of a name. */
+export function readAddress(address: string): Promise<HostRange> {
+  return runExcel((context) => readRange(context, rangeAt(context, address)));
+}
+
+function rangeAt({ workbook }: Excel.RequestContext, address: string): Excel.Range {
+  const place = parseAddress(address);
+  if (place === undefined) return workbook.names.getItem(address).getRange();
+  const sheet =
+    place.sheet === undefined ? workbook.worksheets.getActiveWorksheet() : workbook.worksheets.getItem(place.sheet);
+  return sheet.getRange(address.slice(address.lastIndexOf("!") + 1));
+}
+
+async function readRange(context: Excel.RequestContext, range: Excel.Range): Promise<HostRange> {
+  range.load("address,cellCount");
+  await context.sync();
+  // Excel says -1 for more cells than it counts.
+  if (range.cellCount > mostCells || range.cellCount < 0) {
+    throw new HostError("That is more than 20,000 cells. Select only the filled ones.", "OperationCellsExceedLimit");
+  }
+  range.load("formulas,values");
+  await context.sync();
+  const formulas: (string | number | boolean)[][] = range.formulas;
+  const values: HostValue[][] = range.values;
+  return { address: range.address, formulas, values: values.map((row, index) => withBlanks(row, formulas[index])) };
+}
+
+/** Excel reports a blank cell as empty text; a formula may give empty text too. */
+function withBlanks(values: HostValue[], formulas: readonly unknown[] = []): HostValue[] {
+  return values.map((value, column) => (value === "" && formulas[column] === "" ? null : value));
+}

@@ -1,0 +1,30 @@
+import type { SheetPlan } from "../../workbook/plan";
+import { cellLooks, fontFamily } from "../../workbook/styles";
+import { columnLetters, sheetPrefix } from "../../workbook/write/address";
+import { areaAddress } from "../address";
+import { cellBlocks } from "./cell-blocks";
+import type { Requests } from "./requests";
+
+/** Writes constants, formulas and number formats of a sheet as blocks, then the links. */
+export async function writeCells(plan: SheetPlan, requests: Requests): Promise<void> {
+  for (const { area, formulas, formats } of cellBlocks(plan)) {
+    await requests.makeRoom({ bytes: JSON.stringify([formulas, formats]).length });
+    const range = requests.sheet(plan.name).getRange(areaAddress(area));
+    // Excel leaves cells alone where a block holds null; its types do not say so.
+    range.formulas = formulas;
+    if (formats) range.numberFormat = formats;
+  }
+  for (const { row, column, content, link } of plan.cells) {
+    if (link === undefined || typeof content !== "string") continue;
+    await requests.makeRoom({ steps: 6 });
+    const cell = requests.sheet(plan.name).getRange(`${columnLetters(column)}${row + 1}`);
+    cell.hyperlink = {
+      documentReference: `${sheetPrefix(link)}A1`,
+      textToDisplay: content,
+      screenTip: `Go to ${link}`,
+    };
+    // Excel gives a link the font of its own links.
+    cell.format.font.name = fontFamily;
+    cell.format.font.size = cellLooks.body.size;
+  }
+}
