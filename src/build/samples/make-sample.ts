@@ -1,0 +1,34 @@
+import { allFunctions } from "../../functions";
+import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
+import { calculate } from "../../hosts/engine";
+import { writeXlsx } from "../../hosts/xlsx/write-xlsx";
+import type { AddIn } from "../../hosts/xlsx/web-extension";
+import type { WorkbookPlan } from "../../workbook/plan";
+import { defaultChoices, makePlan, type Starter } from "../../workbook/starters";
+import { problemsOf } from "./problems";
+
+/** A starter with the demo farm in it, calculated and written. */
+export interface Sample {
+  readonly starter: Starter;
+  readonly plan: WorkbookPlan;
+  readonly values: CalculatedWorkbook;
+  readonly bytes: Uint8Array;
+}
+
+/** Calculates a starter with the demo farm. */
+export async function calculateSample(starter: Starter): Promise<Omit<Sample, "bytes">> {
+  const plan = makePlan(starter, defaultChoices);
+  return { starter, plan, values: await calculate(plan, allFunctions) };
+}
+
+/** Calculates and writes a sample; throws with one line for each cell that does not show what it should. */
+export async function makeSample(starter: Starter, addIn: AddIn): Promise<Sample> {
+  const sample = await calculateSample(starter);
+  const problems = problemsOf(sample.plan, sample.values);
+  if (problems.length > 0) {
+    throw new Error(
+      `${starter.title} is not written: ${problems.length} cells are not as they should be.\n${problems.join("\n")}`,
+    );
+  }
+  return { ...sample, bytes: await writeXlsx(sample.plan, sample.values, { addIn }) };
+}
