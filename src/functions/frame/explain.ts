@@ -24,7 +24,7 @@ export function explain(fn: WorksheetFunction, raw: readonly RawArgument[]): Exp
   } catch (thrown) {
     if (thrown instanceof FormulaError) return { because: describeFault(thrown.fault) };
     if (thrown instanceof ArrivedError)
-      return { because: `One of its cells shows ${thrown.cell.code}: mend that cell first.` };
+      return { because: thrown.cell.message ?? `One of its cells shows ${thrown.cell.code}: mend that cell first.` };
     throw thrown;
   }
 }

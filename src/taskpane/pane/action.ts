@@ -1,0 +1,26 @@
+import type { WorkbookHost } from "../../hosts/port";
+import type { PaneEnvironment } from "./environment";
+import type { PaneState } from "./state";
+
+/** What an action works on: the state, the host and what the page around the pane offers. */
+export interface Desk {
+  readonly host: WorkbookHost;
+  readonly environment: PaneEnvironment;
+  state(): PaneState;
+  /** Puts a new state in place and shows it; then moves the focus to the element of that id, if given. */
+  change(recipe: (state: PaneState) => PaneState, focus?: string): void;
+}
+
+/** Everything a person can do in the pane is one of these records. */
+export interface Action {
+  /** Unique, "view.verb"; markup names it in data-action. */
+  readonly name: string;
+  /** What the button says. Controls that carry a label of their own leave it empty. */
+  readonly label: string;
+  allowed(state: PaneState): boolean;
+  /** @param value what the control holds: typed text, the chosen value, or its data-value */
+  perform(desk: Desk, value: string): void | Promise<void>;
+}
+
+/** For actions that nothing forbids. */
+export const always = (): boolean => true;

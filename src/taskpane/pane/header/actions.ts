@@ -1,0 +1,34 @@
+import { always, type Action } from "../action";
+import { headingId } from "../parts/text";
+import { views, type View } from "../state";
+import { perform } from "../dispatch";
+import { showWorking } from "../working/actions";
+
+/** Opens a part of the pane. Whatever was typed elsewhere stays as it is. */
+export const openView: Action = {
+  name: "pane.open",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const view = views.find((known) => known === value);
+    if (!view) return;
+    desk.change(
+      (state) => ({ ...state, view, trouble: undefined, find: { ...state.find, shown: undefined } }),
+      headingId(view),
+    );
+    if (view === "working") perform(desk, showWorking, "");
+  },
+};
+
+export const dismissTrouble: Action = {
+  name: "pane.dismiss",
+  label: "",
+  allowed: always,
+  perform: (desk) => desk.change((state) => ({ ...state, trouble: undefined }), headingId(desk.state().view)),
+};
+
+/** The parts that are worked with, and those that are read. */
+export const mainViews: readonly View[] = ["start", "find", "working"];
+export const backgroundViews: readonly View[] = ["sources", "about"];
+
+export const headerActions: readonly Action[] = [openView, dismissTrouble];

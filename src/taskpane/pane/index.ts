@@ -1,0 +1,86 @@
+import type { WorkbookHost } from "../../hosts/port";
+import { aboutActions } from "./about/actions";
+import { aboutView } from "./about/view";
+import type { Action } from "./action";
+import { openDesk } from "./desk";
+import { dispatchEvents, perform } from "./dispatch";
+import { element } from "./element";
+import type { PaneEnvironment } from "./environment";
+import { findActions } from "./find/actions";
+import { findView } from "./find/view";
+import { headerActions } from "./header/actions";
+import { header } from "./header/view";
+import { memoryOf } from "./memory";
+import { sourcesView } from "./sources/view";
+import { startActions } from "./start/actions";
+import { formFrom } from "./start/form";
+import { startView } from "./start/view";
+import { firstState, type PaneState } from "./state";
+import { showWorking, workingActions } from "./working/actions";
+import { workingView } from "./working/view";
+import { stripActions } from "./workbook-strip/actions";
+import { workbookStrip } from "./workbook-strip/view";
+
+export type { PaneEnvironment, PreferenceStorage } from "./environment";
+
+const actions: readonly Action[] = [
+  ...headerActions,
+  ...stripActions,
+  ...startActions,
+  ...findActions,
+  ...workingActions,
+  ...aboutActions,
+];
+
+/** Shows the task pane inside root and lets it work on the host's workbook. */
+export function mountPane(root: HTMLElement, host: WorkbookHost, environment: PaneEnvironment): void {
+  if (environment.kind === "excel") document.body.classList.add("pane-page");
+  const memory = memoryOf(environment);
+  const first = firstState();
+  const desk = openDesk(
+    { ...first, start: { ...first.start, form: formFrom(memory.recall()) } },
+    {
+      root,
+      host,
+      environment,
+      show: (state) => pane(state, environment),
+      changed(before, after) {
+        if (before.start.form !== after.start.form) memory.keep(after.start.form);
+      },
+    },
+  );
+  dispatchEvents(root, desk, actions);
+  // Where a host cannot tell of changes, the button in the view reads the cell.
+  host
+    .onSelectionChange(() => {
+      if (desk.state().view === "working") perform(desk, showWorking, "");
+    })
+    .catch(() => undefined);
+}
+
+/** The whole pane for a state. */
+function pane(state: PaneState, environment: PaneEnvironment): HTMLElement {
+  return element(
+    "div",
+    { class: "notebook" },
+    header(state),
+    workbookStrip(state, environment),
+    // Beside a grid the page has a main part of its own.
+    element(environment.kind === "excel" ? "main" : "div", {}, view(state, environment)),
+  );
+}
+
+function view(state: PaneState, environment: PaneEnvironment): HTMLElement {
+  switch (state.view) {
+    case "start":
+      return startView(state);
+    case "find":
+      return findView(state);
+    case "working":
+      return workingView(state);
+    case "sources":
+      return sourcesView(state);
+    case "about":
+      return aboutView(state, environment);
+  }
+}

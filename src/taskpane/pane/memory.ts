@@ -1,0 +1,32 @@
+import type { PaneEnvironment, PreferenceStorage } from "./environment";
+
+const key = "loamsheet.pane";
+
+/** What the pane remembers between visits. Storage may be missing, full or refused: then it remembers nothing. */
+export interface Memory {
+  recall(): unknown;
+  keep(value: unknown): void;
+  forget(): void;
+}
+
+export function memoryOf(environment: PaneEnvironment): Memory {
+  const place = (environment.storagePrefix ?? "") + key;
+  return {
+    recall: () =>
+      trying(environment, (storage) => {
+        const text = storage.getItem(place);
+        return text === null ? undefined : (JSON.parse(text) as unknown);
+      }),
+    keep: (value) => void trying(environment, (storage) => storage.setItem(place, JSON.stringify(value))),
+    forget: () => void trying(environment, (storage) => storage.removeItem(place)),
+  };
+}
+
+function trying<T>(environment: PaneEnvironment, act: (storage: PreferenceStorage) => T): T | undefined {
+  try {
+    const storage = environment.storage?.();
+    return storage && act(storage);
+  } catch {
+    return undefined;
+  }
+}

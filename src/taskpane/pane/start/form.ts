@@ -1,0 +1,73 @@
+import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
+import { cropChoice, defaultChoices, starterCrops, starters, type Starter } from "../../../workbook/starters";
+
+/** Everything typed and chosen, as it stands in the fields. Checked only when it is needed. */
+export interface StartForm {
+  readonly starter: string;
+  /** Empty until the person has chosen: a guide is never assumed. */
+  readonly guide: string;
+  readonly farmName: string;
+  readonly crops: Readonly<Record<StarterCrop, CropLine>>;
+  readonly figures: "demo" | "empty";
+  readonly fields: string;
+  readonly protect: boolean;
+}
+
+export interface CropLine {
+  readonly grown: boolean;
+  readonly price: string;
+  readonly yieldGoal: string;
+}
+
+export function firstForm(): StartForm {
+  return {
+    starter: starters[0]?.key ?? "",
+    guide: "",
+    farmName: defaultChoices.farmName,
+    crops: { corn: usualLine("corn"), soybean: usualLine("soybean"), wheat: usualLine("wheat") },
+    figures: "demo",
+    fields: String(defaultChoices.numberOfFields),
+    protect: false,
+  };
+}
+
+function usualLine(crop: StarterCrop): CropLine {
+  const { priceUsdPerBu, yieldBuPerAc } = cropChoice(crop);
+  return { grown: starterCrops.includes(crop), price: priceUsdPerBu.toFixed(2), yieldGoal: String(yieldBuPerAc) };
+}
+
+/** A remembered form laid over a fresh one; whatever is not of the right kind is left out. */
+export function formFrom(remembered: unknown): StartForm {
+  const fresh = firstForm();
+  if (!isRecord(remembered)) return fresh;
+  const text = (key: "guide" | "farmName" | "fields"): string => {
+    const value = remembered[key];
+    return typeof value === "string" ? value : fresh[key];
+  };
+  const line = (crop: StarterCrop): CropLine => cropFrom(remembered.crops, crop, fresh.crops[crop]);
+  const starter = starters.find(({ key }) => key === remembered.starter)?.key ?? fresh.starter;
+  return {
+    starter,
+    guide: text("guide"),
+    farmName: text("farmName"),
+    crops: { corn: line("corn"), soybean: line("soybean"), wheat: line("wheat") },
+    figures: remembered.figures === "empty" ? "empty" : "demo",
+    fields: text("fields"),
+    protect: remembered.protect === true,
+  };
+}
+
+function cropFrom(remembered: unknown, crop: StarterCrop, fresh: CropLine): CropLine {
+  const line = isRecord(remembered) ? remembered[crop] : undefined;
+  if (!isRecord(line) || typeof line.price !== "string" || typeof line.yieldGoal !== "string") return fresh;
+  return { grown: line.grown === true, price: line.price, yieldGoal: line.yieldGoal };
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null;
+}
+
+/** The starter a form asks for. */
+export function starterOf(form: StartForm): Starter | undefined {
+  return starters.find(({ key }) => key === form.starter);
+}

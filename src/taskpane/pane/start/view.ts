@@ -1,0 +1,244 @@
+import { crops } from "../../../reference/crops";
+import { guides, type Guide } from "../../../reference/guides";
+import { sources } from "../../../reference/sources";
+import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
+import { starterCrops, starters } from "../../../workbook/starters";
+import { words } from "../../words";
+import { element, type Child } from "../element";
+import { button } from "../parts/button";
+import { radioGroup, tickBox } from "../parts/choices";
+import { refusalLine, textField } from "../parts/field";
+import { viewHeading } from "../parts/text";
+import type { PaneState } from "../state";
+import {
+  chooseFigures,
+  chooseGuide,
+  chooseProtect,
+  chooseStarter,
+  countFields,
+  fill,
+  goToField,
+  leaveField,
+  nameFarm,
+  priceCrop,
+  tickCrop,
+  yieldCrop,
+} from "./actions";
+import { fieldIds } from "./field-ids";
+import { outcome } from "./outcome";
+import { asksForFields, asksOf } from "./check";
+import { starterOf } from "./form";
+import type { StartState } from "./state";
+
+const say = words.start;
+
+/** Start a workbook: choose, see what will come, fill. */
+export function startView(state: PaneState): HTMLElement {
+  const { start } = state;
+  return element(
+    "div",
+    { class: "view" },
+    viewHeading("start", say.title),
+    element("p", { class: "lead" }, say.lead),
+    start.summary && summary(start),
+    element(
+      "form",
+      { novalidate: true },
+      starterChoice(start),
+      choicesOf(start),
+      protection(start),
+      preview(start),
+      button(fill, state, { look: "main", type: "submit", attributes: { id: fieldIds.fill } }),
+    ),
+    outcome(state),
+  );
+}
+
+/** What the chosen starter wants to know. */
+function choicesOf(start: StartState): Child {
+  const asks = asksOf(start.form);
+  return [
+    asks("guide") && guideChoice(start),
+    asks("withDemo") && figures(start),
+    asks("farmName") && farmName(start),
+    asksForFields(start.form) && fieldCount(start),
+    asks("crops") && cropLines(start),
+  ];
+}
+
+function farmName(start: StartState): HTMLElement {
+  return textField({
+    id: fieldIds.farmName,
+    label: say.farmName,
+    hint: say.farmNameHint,
+    text: start.form.farmName,
+    refusal: refusalOf(start, fieldIds.farmName),
+    action: nameFarm.name,
+    leave: leaveField.name,
+  });
+}
+
+function fieldCount(start: StartState): HTMLElement {
+  return textField({
+    id: fieldIds.fields,
+    label: say.fields,
+    text: start.form.fields,
+    numeric: true,
+    refusal: refusalOf(start, fieldIds.fields),
+    action: countFields.name,
+    leave: leaveField.name,
+  });
+}
+
+function protection({ form }: StartState): HTMLElement {
+  return tickBox({
+    id: fieldIds.protect,
+    value: "",
+    label: say.protect,
+    hint: say.protectHint,
+    ticked: form.protect,
+    action: chooseProtect.name,
+  });
+}
+
+function refusalOf({ refusals }: StartState, field: string): string | undefined {
+  return refusals.find((refusal) => refusal.field === field)?.says;
+}
+
+function summary({ refusals }: StartState): HTMLElement {
+  return element(
+    "div",
+    { class: "summary", id: fieldIds.summary, tabindex: -1, role: "group", "aria-labelledby": "start-summary-head" },
+    element("h3", { id: "start-summary-head" }, say.summaryHead(refusals.length)),
+    element(
+      "ul",
+      {},
+      refusals.map(({ field, says }) =>
+        element(
+          "li",
+          {},
+          element("a", { href: `#${field}`, "data-action": goToField.name, "data-value": field }, says),
+        ),
+      ),
+    ),
+  );
+}
+
+function starterChoice({ form }: StartState): HTMLElement {
+  return radioGroup({
+    id: fieldIds.starter,
+    legend: say.starterLegend,
+    choices: starters.map(({ key, title, forWhom, summary }) => ({
+      value: key,
+      label: title,
+      hint: say.starterHint(forWhom, summary),
+    })),
+    chosen: form.starter,
+    action: chooseStarter.name,
+  });
+}
+
+function guideChoice(start: StartState): HTMLElement {
+  return radioGroup({
+    id: fieldIds.guide,
+    legend: say.guideLegend,
+    hint: say.guideHint,
+    refusal: refusalOf(start, fieldIds.guide),
+    choices: Object.entries<Guide>(guides).map(([key, guide]) => ({
+      value: key,
+      label: say.guideLabel(key),
+      hint: publicationOf(guide),
+    })),
+    chosen: start.form.guide,
+    action: chooseGuide.name,
+  });
+}
+
+/** Which publication a guide stands for. */
+function publicationOf({ title, year, sources: keys }: Guide): string {
+  const [first] = keys;
+  return first === undefined ? `${title}, ${year}.` : `${sources[first].publisher}, ${sources[first].title}, ${year}.`;
+}
+
+function cropLines(start: StartState): HTMLElement {
+  const refusal = refusalOf(start, fieldIds.crops);
+  return element(
+    "fieldset",
+    { class: refusal ? "choices field-refused" : "choices" },
+    element("legend", { id: fieldIds.crops, tabindex: -1 }, say.cropsLegend),
+    element("p", { class: "hint" }, say.cropsHint),
+    refusalLine(fieldIds.crops, refusal),
+    starterCrops.map((crop) => cropLine(crop, start)),
+  );
+}
+
+function cropLine(crop: StarterCrop, start: StartState): HTMLElement {
+  const { label, yieldUnit } = crops[crop];
+  const { grown, price, yieldGoal } = start.form.crops[crop];
+  const number = { numeric: true, leave: leaveField.name, value: crop } as const;
+  return element(
+    "div",
+    { class: "crop" },
+    tickBox({
+      id: fieldIds.grown(crop),
+      value: crop,
+      label: capital(label),
+      ticked: grown,
+      action: tickCrop.name,
+      dataValue: crop,
+    }),
+    grown &&
+      element(
+        "div",
+        { class: "pair" },
+        textField({
+          ...number,
+          id: fieldIds.price(crop),
+          label: [say.price, element("span", { class: "unseen" }, say.of(label))],
+          text: price,
+          unit: `$/${yieldUnit}`,
+          refusal: refusalOf(start, fieldIds.price(crop)),
+          action: priceCrop.name,
+        }),
+        textField({
+          ...number,
+          id: fieldIds.yieldGoal(crop),
+          label: [say.yield, element("span", { class: "unseen" }, say.of(label))],
+          text: yieldGoal,
+          unit: `${yieldUnit}/ac`,
+          refusal: refusalOf(start, fieldIds.yieldGoal(crop)),
+          action: yieldCrop.name,
+        }),
+      ),
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function figures({ form }: StartState): HTMLElement {
+  return radioGroup({
+    id: fieldIds.figures,
+    legend: say.figuresLegend,
+    choices: [
+      { value: "demo", label: say.demo, hint: say.demoHint },
+      { value: "empty", label: say.empty, hint: say.emptyHint },
+    ],
+    chosen: form.figures,
+    action: chooseFigures.name,
+  });
+}
+
+function preview({ form }: StartState): HTMLElement {
+  return element(
+    "section",
+    { class: "preview", "aria-labelledby": "start-preview" },
+    element("h3", { id: "start-preview" }, say.preview),
+    element(
+      "dl",
+      {},
+      (starterOf(form)?.sheets ?? []).map(({ name, purpose }) => [element("dt", {}, name), element("dd", {}, purpose)]),
+    ),
+  );
+}

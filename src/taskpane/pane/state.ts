@@ -1,0 +1,27 @@
+import { firstFind, type FindState } from "./find/state";
+import { firstStart, type StartState } from "./start/state";
+import { firstWorking, type WorkingState } from "./working/state";
+import { firstStrip, type StripState } from "./workbook-strip/state";
+
+/** The parts of the pane, in the order of the navigation. */
+export const views = ["start", "find", "working", "sources", "about"] as const;
+
+export type View = (typeof views)[number];
+
+/** Everything the pane shows, and everything typed into it. */
+export interface PaneState {
+  readonly view: View;
+  readonly start: StartState;
+  readonly find: FindState;
+  readonly working: WorkingState;
+  readonly strip: StripState;
+  /** The person has just had the form emptied. */
+  readonly forgotten?: boolean;
+  /** Said at the top when something went wrong that no view could put into words. */
+  readonly trouble?: string | undefined;
+}
+
+/** The pane as it opens. */
+export function firstState(): PaneState {
+  return { view: "start", start: firstStart(), find: firstFind, working: firstWorking, strip: firstStrip };
+}

@@ -1,0 +1,118 @@
+import { ArrivedError } from "../../../functions/frame/arguments";
+import type { Argument } from "../../../functions/frame/arguments";
+import { toMatrix, type RawArgument } from "../../../functions/frame/cell";
+import type { WorksheetFunction } from "../../../functions/frame/declaration";
+import { explain, type Explanation } from "../../../functions/frame/explain";
+import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import { words } from "../../words";
+import { argumentValue } from "./argument-value";
+import { CannotShow } from "./cannot-show";
+import { holdsOwnCall, isPlainValue, ownCalls, parseFormula, textOf, type OwnCall } from "./formula";
+import { isErrorCode } from "./references";
+
+const say = words.working;
+
+/** What went into one argument. */
+export interface ArgumentLine {
+  readonly name: string;
+  readonly unit: string;
+  readonly value: string | number | boolean;
+  /** The reference or calculation behind the value, as it stands in the formula. */
+  readonly from?: string | undefined;
+}
+
+/** The working of one call, or the sentence that says why there is none. */
+export interface CallReport {
+  readonly fn: WorksheetFunction;
+  readonly went: readonly ArgumentLine[];
+  readonly outcome: Explanation;
+  /** Said when the shown answer is the first of several, or stands inside a longer formula. */
+  readonly remarks: readonly string[];
+}
+
+/** What the selected cell shows and how it came about. */
+export interface CellReport {
+  readonly address: string;
+  readonly shows: HostValue;
+  readonly isAnError: boolean;
+  /** The sentence behind an error, where the host knows it. */
+  readonly message?: string | undefined;
+  readonly calls: readonly CallReport[];
+  /** Said in place of the working when the cell holds none of our calls. */
+  readonly because?: string;
+}
+
+/** Reads the selected cell and works out again what stands in it. Fails only with what the host says. */
+export async function reportSelection(host: WorkbookHost): Promise<CellReport> {
+  const selected = await host.readSelection();
+  const shows = selected.values[0]?.[0] ?? null;
+  const about = { address: selected.address, shows, isAnError: isErrorCode(shows), message: selected.message };
+  const formula = selected.formulas[0]?.[0] ?? "";
+  if (typeof formula !== "string" || !formula.startsWith("=")) {
+    return { ...about, calls: [], because: shows === null || shows === "" ? say.emptyCell : say.typedIn };
+  }
+  const parsed = parseFormula(formula);
+  const calls = ownCalls(parsed);
+  if (calls.length === 0) return { ...about, calls: [], because: parsed ? say.notOurs : say.unreadable };
+  const inside = calls.length > 1 || calls[0]?.node !== withoutAt(parsed);
+  return {
+    ...about,
+    calls: await Promise.all(calls.map((call) => reportCall(call, formula, inside, { host, selected }))),
+  };
+}
+
+function withoutAt(node: ReturnType<typeof parseFormula>): unknown {
+  return node?.type === "UnaryExpression" && node.operator === "@" ? node.arguments[0] : node;
+}
+
+async function reportCall(
+  { fn, node }: OwnCall,
+  formula: string,
+  inside: boolean,
+  reader: { readonly host: WorkbookHost; readonly selected: HostRange },
+): Promise<CallReport> {
+  const remarks = inside ? [say.insideFormula] : [];
+  if (node.arguments.some(holdsOwnCall)) remarks.push(say.innerCalls);
+  try {
+    const raw = await Promise.all(node.arguments.map((argument) => argumentValue(argument, reader)));
+    if (spills(fn, raw)) remarks.push(say.firstOfMany);
+    const went = Object.entries<Argument>(fn.args).map(([name, argument], index): ArgumentLine => {
+      const written = node.arguments[index];
+      const from = isPlainValue(written) ? undefined : textOf(written, formula);
+      return { name, unit: argument.unit, value: shownValue(raw[index], argument), from };
+    });
+    return { fn, went, outcome: explain(fn, raw), remarks };
+  } catch (thrown) {
+    return { fn, went: [], outcome: { because: sentenceFor(thrown) }, remarks };
+  }
+}
+
+function sentenceFor(thrown: unknown): string {
+  if (thrown instanceof CannotShow || thrown instanceof HostError) return thrown.message;
+  if (thrown instanceof ArrivedError) return say.arrived(thrown.cell.code);
+  throw thrown;
+}
+
+/** A range in the place of a single value gives several answers. */
+function spills(fn: WorksheetFunction, raw: readonly RawArgument[]): boolean {
+  if (fn.returns.shape !== "one") return false;
+  return Object.values<Argument>(fn.args).some((argument, index) => {
+    const one = argument.shape === "one" || (argument.shape === "optional" && argument.inner.shape === "one");
+    return one && sizeOf(raw[index]) > 1;
+  });
+}
+
+function sizeOf(raw: RawArgument): number {
+  const cells = toMatrix(raw);
+  return cells.length * (cells[0]?.length ?? 0);
+}
+
+function shownValue(raw: RawArgument, argument: Argument): string | number | boolean {
+  const cells = toMatrix(raw);
+  const size = sizeOf(raw);
+  const first = cells[0]?.[0] ?? null;
+  const many = argument.shape === "many" || (argument.shape === "optional" && argument.inner.shape === "many");
+  if (size > 1) return many ? say.severalValues(size) : say.firstOf(size, String(first ?? ""));
+  if (first === null || first === "") return argument.shape === "optional" ? argument.whenBlankSays : say.blank;
+  return typeof first === "object" ? first.code : first;
+}

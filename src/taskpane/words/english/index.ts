@@ -1,0 +1,9 @@
+import { about } from "./about";
+import { find } from "./find";
+import { pane } from "./pane";
+import { sources } from "./sources";
+import { start } from "./start";
+import { strip } from "./strip";
+import { working } from "./working";
+
+export const english = { pane, start, find, working, sources, about, strip };

@@ -1,0 +1,15 @@
+/** The frame of the pane: name, navigation, and what no part of it could foresee. */
+export const pane = {
+  name: "Loamsheet",
+  navigation: "Parts of the pane",
+  views: {
+    start: "Start a workbook",
+    find: "Find a function",
+    working: "Show the working",
+    sources: "Sources",
+    about: "About",
+  },
+  dismiss: "Close this message",
+  unforeseen: (detail: string) =>
+    `Something in Loamsheet itself went wrong (${detail}). Nothing you typed is lost. Try once more; if it stays, report it with this sentence.`,
+};
