@@ -1,7 +1,6 @@
 import { isCellError, type CellError } from "../../functions/frame/cell";
 import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
-import { isFormula } from "../../hosts/xlsx/cells";
-import { cellReference } from "../../hosts/xlsx/references";
+import { cellAddress, isFormula } from "../../hosts/xlsx/cells";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 
 /** A cell of ours that waits for an input shows #N/A and says so; the workbook means it to. */
@@ -23,7 +22,7 @@ function formulaProblems(sheet: SheetPlan, cell: CellPlan, formula: string, valu
     for (let column = cell.column; column < cell.column + (spill?.columns ?? 1); column++) {
       const value = values.valueAt(sheet.name, row, column);
       const fault = faultOf(value, row === cell.row && column === cell.column);
-      if (fault) problems.push(`${sheet.name}!${cellReference(row, column)} ${fault}: ${formula}`);
+      if (fault) problems.push(`${sheet.name}!${cellAddress(row, column)} ${fault}: ${formula}`);
     }
   }
   return problems;

@@ -1,9 +1,10 @@
 import type { Cell } from "hucre/xlsx";
 import { isCellError } from "../../functions/frame/cell";
 import type { CellPlan, FormulaPlan, SheetPlan } from "../../workbook/plan";
+import { columnLetters } from "../../workbook/write/address";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { cellStyle } from "./cell-styles";
-import { areaReference, quotedSheet } from "./references";
+import { areaAddress, quotedSheet } from "../address";
 import { maySpill } from "./spills";
 import { storedFormula } from "./stored-formula";
 
@@ -21,6 +22,11 @@ export function sheetCells(sheet: SheetPlan, values: CalculatedWorkbook, rangeNa
 
 export function isFormula(content: CellPlan["content"]): content is FormulaPlan {
   return typeof content === "object";
+}
+
+/** "B7", rows and columns counted from 0. */
+export function cellAddress(row: number, column: number): string {
+  return `${columnLetters(column)}${row + 1}`;
 }
 
 export function keyOf(row: number, column: number): string {
@@ -47,7 +53,7 @@ function oneCell(
     ...formula,
     formulaType: "array",
     formulaDynamic: true,
-    formulaRef: areaReference(spillArea(cell, content)),
+    formulaRef: areaAddress(spillArea(cell, content)),
   };
 }
 

@@ -2,7 +2,7 @@ import type { SheetChart } from "hucre/xlsx";
 import type { ChartPlan } from "../../workbook/plan";
 import { borderColor, fontFamily } from "../../workbook/styles";
 import { hex } from "./cell-styles";
-import { absoluteReference } from "./references";
+import { absoluteAddress } from "../address";
 
 const ink = "22282E";
 const quiet = hex(borderColor);
@@ -42,8 +42,8 @@ function oneSeries(
 ): SheetChart["series"][number] {
   return {
     name,
-    values: absoluteReference(values),
-    categories: absoluteReference(plan.categories),
+    values: absoluteAddress(values.sheet, values.area),
+    categories: absoluteAddress(plan.categories.sheet, plan.categories.area),
     color: hex(color),
     ...(plan.kind === "line"
       ? { stroke: { width: 2.25 }, marker: { symbol: "circle", size: 5, fill: hex(color), line: hex(color) } }

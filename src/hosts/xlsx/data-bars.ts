@@ -2,7 +2,7 @@ import type { RulePlan, SheetPlan } from "../../workbook/plan";
 import { ruleLooks } from "../../workbook/styles";
 import { opaqueHex } from "./cell-styles";
 import { replaceOnce } from "./package-parts";
-import { areaReference } from "./references";
+import { areaAddress } from "../address";
 
 type Bar = RulePlan & { readonly kind: "bar" };
 
@@ -40,6 +40,6 @@ function extendedRule({ area }: Bar, id: string): string {
     `<x14:conditionalFormatting xmlns:xm="${xm}"><x14:cfRule type="dataBar" id="${id}">`,
     '<x14:dataBar minLength="0" maxLength="100" gradient="0"><x14:cfvo type="autoMin"/><x14:cfvo type="autoMax"/>',
     `<x14:negativeFillColor rgb="${opaqueHex(ruleLooks.bad.color)}"/><x14:axisColor rgb="FF7B838A"/></x14:dataBar>`,
-    `</x14:cfRule><xm:sqref>${areaReference(area)}</xm:sqref></x14:conditionalFormatting>`,
+    `</x14:cfRule><xm:sqref>${areaAddress(area)}</xm:sqref></x14:conditionalFormatting>`,
   ].join("");
 }

@@ -2,7 +2,7 @@ import type { CellStyle, ConditionalRule } from "hucre/xlsx";
 import type { RuleLook, RulePlan } from "../../workbook/plan";
 import { ruleLooks } from "../../workbook/styles";
 import { hex, opaqueHex } from "./cell-styles";
-import { areaReference } from "./references";
+import { areaAddress } from "../address";
 import { addInFunctionsIn, storedFormula } from "./stored-formula";
 
 const operators = {
@@ -14,7 +14,7 @@ const operators = {
 
 /** A conditional format; the first of a sheet is looked at first. */
 export function conditionalRule(plan: RulePlan, index: number): ConditionalRule {
-  const common = { range: areaReference(plan.area), priority: index + 1 };
+  const common = { range: areaAddress(plan.area), priority: index + 1 };
   switch (plan.kind) {
     case "compare":
       return {

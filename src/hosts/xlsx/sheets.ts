@@ -3,7 +3,7 @@ import type { PrintPlan, SheetPlan } from "../../workbook/plan";
 import { keyOf, type CellMap } from "./cells";
 import { hex } from "./cell-styles";
 import { sheetChart } from "./charts";
-import { areaReference } from "./references";
+import { areaAddress } from "../address";
 import { conditionalRule } from "./rules";
 import type { TableFacts } from "./tables";
 import { dataValidation } from "./validations";
@@ -31,7 +31,7 @@ export function writeSheet(
     pageSetup: pageSetup(sheet.print),
     headerFooter: { oddFooter: sheet.print.footer },
     ...(sheet.freeze ? { freezePane: sheet.freeze } : {}),
-    ...(sheet.tabColor ? { view: { tabColor: { rgb: hex(sheet.tabColor) } } } : {}),
+    view: { showGridLines: false, ...(sheet.tabColor ? { tabColor: { rgb: hex(sheet.tabColor) } } : {}) },
     ...(protect ? { protection: { sheet: true, formatColumns: true, formatRows: true } } : {}),
   };
 }
@@ -53,7 +53,7 @@ function withNotes(sheet: SheetPlan, cells: CellMap): CellMap {
 function table({ plan, columns }: TableFacts): TableDefinition {
   return {
     name: plan.name,
-    range: areaReference(plan.area),
+    range: areaAddress(plan.area),
     columns: columns.map(({ name }) => ({ name })),
     style: "TableStyleLight1",
     showRowStripes: false,

@@ -1,6 +1,6 @@
 import type { DataValidation } from "hucre/xlsx";
 import type { ValidationPlan } from "../../workbook/plan";
-import { areaReference } from "./references";
+import { areaAddress } from "../address";
 import { withoutEquals } from "./stored-formula";
 
 /** Longest texts that spreadsheets open without complaint. */
@@ -9,7 +9,7 @@ const longest = { prompt: 255, refusal: 225, list: 255 } as const;
 /** What may be typed into an area, what to say beforehand and what when it is refused. */
 export function dataValidation(plan: ValidationPlan): DataValidation {
   const common = {
-    range: areaReference(plan.area),
+    range: areaAddress(plan.area),
     allowBlank: true,
     showInputMessage: plan.prompt !== "",
     showErrorMessage: true,

@@ -1,6 +1,6 @@
 import type { WriteOptions } from "hucre/xlsx";
 import type { SheetPlan, WorkbookPlan } from "../../workbook/plan";
-import { absoluteReference, quotedSheet } from "./references";
+import { absoluteAddress, quotedSheet } from "../address";
 
 type NamedRange = NonNullable<WriteOptions["namedRanges"]>[number];
 
@@ -11,7 +11,7 @@ const longestRemark = 255;
 export function workbookNames(plan: WorkbookPlan): NamedRange[] {
   const own = plan.names.map(({ name, sheet, area, says }) => ({
     name,
-    range: absoluteReference({ sheet, area }),
+    range: absoluteAddress(sheet, area),
     comment: says.slice(0, longestRemark),
   }));
   return [...own, ...plan.sheets.flatMap(printNames)];
@@ -26,7 +26,7 @@ export function namesOfRanges(plan: WorkbookPlan): ReadonlySet<string> {
 function printNames({ name, print }: SheetPlan): NamedRange[] {
   const { area, repeatRows } = print;
   const names: NamedRange[] = [];
-  if (area) names.push({ name: "_xlnm.Print_Area", range: absoluteReference({ sheet: name, area }), scope: name });
+  if (area) names.push({ name: "_xlnm.Print_Area", range: absoluteAddress(name, area), scope: name });
   if (repeatRows) {
     const range = `${quotedSheet(name)}!$${repeatRows.first + 1}:$${repeatRows.last + 1}`;
     names.push({ name: "_xlnm.Print_Titles", range, scope: name });

@@ -1,9 +1,8 @@
 import { isCellError } from "../../functions/frame/cell";
 import type { SheetPlan } from "../../workbook/plan";
 import type { CalculatedWorkbook } from "../calculated-workbook";
-import { isFormula } from "./cells";
+import { cellAddress, isFormula } from "./cells";
 import { replaceOnce } from "./package-parts";
-import { cellReference } from "./references";
 
 /** Cached errors of formulas are errors, not texts that look like them. */
 export function withCachedErrors(xml: string, sheet: SheetPlan, values: CalculatedWorkbook): string {
@@ -11,7 +10,7 @@ export function withCachedErrors(xml: string, sheet: SheetPlan, values: Calculat
     ({ content, row, column }) => isFormula(content) && isCellError(values.valueAt(sheet.name, row, column)),
   );
   return wrong.reduce((text, { row, column }) => {
-    const start = new RegExp(`<c r="${cellReference(row, column)}"[^>]* t="str"`).exec(text)?.[0] ?? "";
+    const start = new RegExp(`<c r="${cellAddress(row, column)}"[^>]* t="str"`).exec(text)?.[0] ?? "";
     return replaceOnce(text, start, start.replace(/"str"$/, '"e"'));
   }, xml);
 }

@@ -6,9 +6,8 @@ import { findOffice, Office } from "../../../src/build/samples/office";
 import { frozenPlan } from "../../../src/build/samples/frozen-plan";
 import { isCellError } from "../../../src/functions/frame/cell";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
-import { isFormula } from "../../../src/hosts/xlsx/cells";
+import { cellAddress, isFormula } from "../../../src/hosts/xlsx/cells";
 import { formulaTokens, isCall } from "../../../src/hosts/xlsx/formula-tokens";
-import { cellReference } from "../../../src/hosts/xlsx/references";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";
@@ -103,7 +102,7 @@ function compare(
       const theirs = plain(resultOf(found.getWorksheet(name)?.getCell(row + 1, column + 1).value));
       if (same(ours, theirs)) continue;
       const [here, there] = [JSON.stringify(ours), JSON.stringify(theirs)];
-      wrong.push(`${name}!${cellReference(row, column)} ${here}, LibreOffice ${there}: ${content.formula}`);
+      wrong.push(`${name}!${cellAddress(row, column)} ${here}, LibreOffice ${there}: ${content.formula}`);
     }
   }
   return { compared, wrong };
