@@ -1,6 +1,7 @@
 import { checkBulletin, type Cited } from "../reference/table";
 import { crops } from "../reference/crops";
-import { nutrients, parts, removalSets } from "../reference/nutrients";
+import { dryResidue, nutrients, parts, removalRows, removalSets } from "../reference/nutrients";
+import type { SourceKey } from "../reference/sources";
 import { limits } from "../core/limits";
 import { removal as removalOf, type Removal, type RemovedPiece } from "../core/nutrients/removal";
 import { removalTable as removalTableOf } from "../core/nutrients/removal-table";
@@ -20,15 +21,8 @@ import {
 } from "./frame";
 import { cropWords, nutrientWords, partWords, removalSetWords } from "./words";
 
-const removalSources = [
-  "osu-974-2020",
-  "msu-e2567-1995",
-  "ipni-briefs-2008",
-  "omafra-removal-2025",
-  "ncsu-ag439-16",
-  "mu-removal-2015",
-  "cftm-180090-2019",
-] as const;
+/** Every publication with a removal number, once. */
+const removalSources: readonly SourceKey[] = [...new Set([...removalRows, ...dryResidue].map(({ source }) => source))];
 
 const planning = "A planning figure: published sets differ and a field's own grain analysis is better.";
 

@@ -1,5 +1,12 @@
 import { crops, type CropKey } from "../reference/crops";
-import { approaches, extractants, guides, type ApproachKey, type ExtractantKey, type GuideKey } from "../reference/guides";
+import {
+  approaches,
+  extractants,
+  guides,
+  type ApproachKey,
+  type ExtractantKey,
+  type GuideKey,
+} from "../reference/guides";
 import {
   nutrients,
   parts,

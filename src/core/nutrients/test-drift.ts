@@ -1,4 +1,6 @@
 import { refuse } from "../fault";
+import { within } from "../limit";
+import { limits } from "../limits";
 import { nutrients, testChange, testChangeRange, type NutrientKey } from "../../reference/nutrients";
 import type { Cited } from "../../reference/table";
 
@@ -37,6 +39,7 @@ export interface TestDrift {
 export function testDrift(input: TestDriftInput): TestDrift {
   const { soilTestPpm, balanceLbPerAc, nutrient } = input;
   if (nutrient !== "P2O5" && nutrient !== "K2O") return refuseNutrient(nutrient);
+  within("soilTest", soilTestPpm, nutrient === "P2O5" ? limits.soilTestP : limits.soilTestK);
   const range = testChangeRange[nutrient];
   const { lbPerPpm, system, cited } = changeFactor(nutrient, input);
   // A test already under the floor stays where it is rather than jumping up to it.

@@ -237,11 +237,6 @@ export const fertilitySources = {
     title: "Managing P soil test values (Randall)",
     year: "undated",
   },
-  "ksu-wheat-fertility": {
-    publisher: "Kansas State University Extension",
-    title: "Planning your wheat fertility program (Ruiz Diaz)",
-    year: "undated",
-  },
   "ksu-mf2586": {
     publisher: "Kansas State University",
     title: "MF2586, Soil Test Interpretations and Fertilizer Recommendations",

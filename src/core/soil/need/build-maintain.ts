@@ -1,4 +1,4 @@
-import { atCec, type FormOf, type RateParts, type RateReadings } from "./rate-parts";
+import { atCec, removedByCrop, type FormOf, type RateParts, type RateReadings } from "./rate-parts";
 
 /**
  * Build-up below the critical level, maintenance from there to the limit, nothing at or above it.
@@ -14,29 +14,29 @@ export function buildMaintain(form: FormOf<"buildMaintain">, readings: RateReadi
   const criticalLevel = atCec(form.critical, cecMeq);
   const plateauEnd = criticalLevel + form.plateau;
   const maintenanceLimit = plateauEnd + form.drawdown;
-  const levels = { criticalLevel, maintenanceLimit };
-  if (test >= maintenanceLimit) {
-    return { ...levels, zone: form.zones.none, buildup: 0, maintenance: 0, droppedBuildup: 0 };
-  }
-
-  const { times, plus } = form.maintenance;
-  const full = readings.removalLbPerAc() * (readings.removalTimes ?? times) + plus;
-  if (test > plateauEnd) {
-    const left = 1 - (test - plateauEnd) / form.drawdown;
-    const zone = form.zones.drawdown ?? form.zones.maintain;
-    return { ...levels, zone, buildup: 0, maintenance: full * left, droppedBuildup: 0 };
-  }
-  if (test >= criticalLevel) {
-    return { ...levels, zone: form.zones.maintain, buildup: 0, maintenance: full, droppedBuildup: 0 };
-  }
-  const buildup = yearlyBuildup(form.build, criticalLevel, test, cecMeq);
+  const isShort = test < criticalLevel;
+  const isFull = test >= maintenanceLimit;
+  const short = isShort ? yearlyBuildup(form.build, criticalLevel, test, cecMeq) : 0;
   return {
-    ...levels,
-    zone: form.zones.build,
-    buildup: readings.withBuildup ? buildup : 0,
-    maintenance: full,
-    droppedBuildup: readings.withBuildup ? 0 : buildup,
+    criticalLevel,
+    maintenanceLimit,
+    zone: isShort ? form.zones.build : isFull ? form.zones.none : zoneAbove(form, test > plateauEnd),
+    buildup: readings.withBuildup ? short : 0,
+    maintenance: isFull ? 0 : fullMaintenance(form, readings) * drawdownShare(form, test - plateauEnd),
+    droppedBuildup: readings.withBuildup ? 0 : short,
   };
+}
+
+function zoneAbove({ zones }: FormOf<"buildMaintain">, isDrawingDown: boolean): string {
+  return isDrawingDown && zones.drawdown !== undefined ? zones.drawdown : zones.maintain;
+}
+
+function fullMaintenance({ maintenance }: FormOf<"buildMaintain">, readings: RateReadings): number {
+  return removedByCrop(readings) * (readings.removalTimes ?? maintenance.times) + maintenance.plus;
+}
+
+function drawdownShare({ drawdown }: FormOf<"buildMaintain">, abovePlateau: number): number {
+  return abovePlateau <= 0 ? 1 : 1 - abovePlateau / drawdown;
 }
 
 function yearlyBuildup(

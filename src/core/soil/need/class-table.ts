@@ -1,4 +1,4 @@
-import type { FormOf, RateParts, RateReadings } from "./rate-parts";
+import { removedByCrop, type FormOf, type RateParts, type RateReadings } from "./rate-parts";
 
 /**
  * Reads a printed class: the test is rounded to a whole number, and a class's upper bound belongs to it.
@@ -15,7 +15,7 @@ export function classTable(form: FormOf<"classes">, readings: RateReadings): Rat
   return {
     zone: found?.zone ?? "",
     criticalLevel: critical?.upTo ?? null,
-    maintenanceLimit: beforeFirst?.upTo == null ? null : beforeFirst.upTo + 1,
+    maintenanceLimit: typeof beforeFirst?.upTo === "number" ? beforeFirst.upTo + 1 : null,
     buildup: 0,
     maintenance: found ? rateOf(found.rate, readings) : 0,
     droppedBuildup: 0,
@@ -24,5 +24,5 @@ export function classTable(form: FormOf<"classes">, readings: RateReadings): Rat
 
 function rateOf(rate: FormOf<"classes">["classes"][number]["rate"], readings: RateReadings): number {
   if ("fixed" in rate) return rate.fixed;
-  return readings.removalLbPerAc() * (readings.removalTimes ?? rate.removal.times) + rate.removal.plus;
+  return removedByCrop(readings) * (readings.removalTimes ?? rate.removal.times) + rate.removal.plus;
 }

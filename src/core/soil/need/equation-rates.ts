@@ -1,4 +1,4 @@
-import type { FormOf, RateParts, RateReadings } from "./rate-parts";
+import { removedByCrop, type FormOf, type RateParts, type RateReadings } from "./rate-parts";
 
 /**
  * constant + a × yield + b × test + c × yield × test below the critical level, at least the guide's least rate;
@@ -46,7 +46,7 @@ export function pointsRate(form: FormOf<"points">, readings: RateReadings): Rate
     criticalLevel: null,
     maintenanceLimit: null,
     buildup: 0,
-    maintenance: isAbove ? readings.removalLbPerAc() * above.times + above.plus : alongPoints(points, test),
+    maintenance: isAbove ? removedByCrop(readings) * above.times + above.plus : alongPoints(points, test),
     droppedBuildup: 0,
   };
 }

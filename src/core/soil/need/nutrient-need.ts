@@ -1,9 +1,7 @@
-import { refuse } from "../../fault";
 import { within } from "../../limit";
 import { removalIndex, type Coefficient } from "../../nutrients/removal-index";
 import { crops, type CropKey } from "../../../reference/crops";
 import type { ApproachKey, ExtractantKey, Guide, NeedRule, NeedSystem, RateForm } from "../../../reference/guides";
-import { removalSets } from "../../../reference/nutrients";
 import type { Cited } from "../../../reference/table";
 import { buildMaintain } from "./build-maintain";
 import { chooseRule, type ChosenRule, type NeedNutrient } from "./choose-rule";
@@ -62,20 +60,17 @@ export function nutrientNeed(input: NutrientNeedInput): NutrientNeed {
   const chosen = governingRule(input);
   const { rule } = chosen;
 
-  let removalNumber: Coefficient | null = null;
-  const readings: RateReadings = {
+  const removalNumber = removalNumberOf(guide, nutrient, crop);
+  const parts = rateParts(rule, {
     test: soilTest,
     yieldPerAc: yieldGoalPerAc * (rule.yieldUnitsPer ?? 1),
-    removalLbPerAc: () => {
-      removalNumber = removalNumberOf(guide, nutrient, crop);
-      return yieldGoalPerAc * removalNumber.lbPerUnit;
-    },
+    crop,
+    removalLbPerAc: removalNumber === null ? null : yieldGoalPerAc * removalNumber.lbPerUnit,
     removalTimes: removalTimes(rule.form, crop),
     cecMeq: input.cecMeq,
     withBuildup: chosen.approach === "build",
-  };
-  const parts = rateParts(rule, readings);
-  return needFrom(input, chosen, parts, removalNumber);
+  });
+  return needFrom(input, chosen, parts, usesRemoval(rule.form) && parts.maintenance > 0 ? removalNumber : null);
 }
 
 /** Reads a rule; a class that the guide names apart from its rates takes the place of the form's own zone. */
@@ -143,18 +138,13 @@ function criticalBase({ rule }: ChosenRule): number {
   return rule.form.kind === "buildMaintain" ? rule.form.critical.base : 0;
 }
 
-function removalNumberOf(guide: Guide, nutrient: NeedNutrient, crop: CropKey): Coefficient {
+function removalNumberOf(guide: Guide, nutrient: NeedNutrient, crop: CropKey): Coefficient | null {
   const record = removalIndex[crop];
-  const set = guide[nutrient].removalSet;
-  const number = record?.parts[record.mainPart]?.sets[set]?.[nutrient];
-  return (
-    number ??
-    refuse({
-      kind: "notPublished",
-      where: `the ${removalSets[set].label} removal set`,
-      what: `${nutrient} for ${crops[crop].label}, which the maintenance rate rests on`,
-    })
-  );
+  return record?.parts[record.mainPart]?.sets[guide[nutrient].removalSet]?.[nutrient] ?? null;
+}
+
+function usesRemoval(form: RateForm): boolean {
+  return form.kind !== "plane" && form.kind !== "indexCurve";
 }
 
 function removalTimes(form: RateForm, crop: CropKey): number | undefined {

@@ -1,4 +1,5 @@
 import { refuse } from "../../fault";
+import { crops, type CropKey } from "../../../reference/crops";
 import type { CecLine, RateForm } from "../../../reference/guides";
 
 /** What a rule is read at. */
@@ -7,8 +8,9 @@ export interface RateReadings {
   readonly test: number;
   /** Yield in the rule's own unit. */
   readonly yieldPerAc: number;
-  /** lb/ac that the crop takes off; asked for only where a rule uses it. */
-  readonly removalLbPerAc: () => number;
+  readonly crop: CropKey | null;
+  /** What the crop takes off; null where the guide's removal set does not print it. */
+  readonly removalLbPerAc: number | null;
   /** A crop's own scale for removal, when the rule has one. */
   readonly removalTimes: number | undefined;
   readonly cecMeq: number | null;
@@ -26,6 +28,16 @@ export interface RateParts {
   readonly maintenance: number;
   /** The build-up that was left out on request. */
   readonly droppedBuildup: number;
+}
+
+/** lb/ac that the crop takes off. Not available where the guide's removal set does not print the crop. */
+export function removedByCrop({ removalLbPerAc, crop }: RateReadings): number {
+  if (removalLbPerAc !== null) return removalLbPerAc;
+  refuse({
+    kind: "notPublished",
+    where: "the guide's removal set",
+    what: `removal for ${crop === null ? "that crop" : crops[crop].label}, which its maintenance rate rests on`,
+  });
 }
 
 /** The value of a number that may rise with CEC. Waits for the CEC when it does. */

@@ -28,7 +28,8 @@ export function testRating(input: TestRatingInput): TestRating {
   const { zone, criticalLevel, maintenanceLimit } = rateParts(rule, {
     test: input.soilTest,
     yieldPerAc: 1,
-    removalLbPerAc: () => 0,
+    crop: input.crop,
+    removalLbPerAc: 0,
     removalTimes: undefined,
     cecMeq: input.cecMeq,
     withBuildup: true,
