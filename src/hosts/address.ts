@@ -1,10 +1,5 @@
 import type { Area } from "../workbook/plan";
-
-/** "A" for 0, "AA" for 26. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor(column / 26) - 1;
-  return (rest >= 0 ? columnLetters(rest) : "") + String.fromCharCode(65 + (column % 26));
-}
+import { columnLetters, fixedAddress, sheetPrefix } from "../workbook/write/address";
 
 /** "B7" or "C3:D9". */
 export function areaAddress({ top, left, bottom, right }: Area): string {
@@ -12,18 +7,19 @@ export function areaAddress({ top, left, bottom, right }: Area): string {
   return top === bottom && left === right ? first : `${first}:${columnLetters(right)}${bottom + 1}`;
 }
 
-/** "Fields!$B$7" or "'Potash plan'!$C$3:$D$9". */
-export function absoluteAddress(sheet: string, { top, left, bottom, right }: Area): string {
-  const first = `$${columnLetters(left)}$${top + 1}`;
-  const single = top === bottom && left === right;
-  return `${quotedSheet(sheet)}!${single ? first : `${first}:$${columnLetters(right)}$${bottom + 1}`}`;
+/** "Fields!B7" or "'Potash plan'!C3:D9". */
+export function sheetAddress(sheet: string, area: Area): string {
+  return sheetPrefix(sheet) + areaAddress(area);
 }
 
-/** A sheet name as formulas write it: in quotes unless it is a plain word that no cell address could be. */
+/** "Fields!$B$7" or "'Potash plan'!$C$3:$D$9". */
+export function absoluteAddress(sheet: string, area: Area): string {
+  return sheetPrefix(sheet) + fixedAddress(area);
+}
+
+/** A sheet name as formulas write it, in quotes where it needs them. */
 export function quotedSheet(sheet: string): string {
-  const plain =
-    /^[A-Za-z_][A-Za-z0-9_]*$/.test(sheet) && !/^[A-Za-z]{1,3}\d+$/.test(sheet) && !/^r\d*c?\d*$/i.test(sheet);
-  return plain ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+  return sheetPrefix(sheet).slice(0, -1);
 }
 
 export interface SheetArea {

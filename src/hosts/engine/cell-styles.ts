@@ -11,7 +11,7 @@ import type { StyleName } from "../../workbook/plan";
 import { borderColor, cellLooks, fontFamily, type CellLook } from "../../workbook/styles";
 
 /** Calibri where it is installed, else a face of the same widths, else the system's own. */
-const fonts = `${fontFamily}, Carlito, "Segoe UI", "Helvetica Neue", Arial, sans-serif`;
+export const fonts = `${fontFamily}, Carlito, "Segoe UI", "Helvetica Neue", Arial, sans-serif`;
 
 const horizontal = { left: HorizontalAlign.LEFT, center: HorizontalAlign.CENTER, right: HorizontalAlign.RIGHT };
 const vertical = { top: VerticalAlign.TOP, middle: VerticalAlign.MIDDLE, bottom: VerticalAlign.BOTTOM };

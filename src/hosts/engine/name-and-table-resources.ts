@@ -53,7 +53,7 @@ function tableData(table: TablePlan, sheet: SheetPlan) {
       meta: {},
       style: {},
     })),
-    meta: {},
+    meta: { totals: table.totals },
   };
 }
 

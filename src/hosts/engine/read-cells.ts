@@ -34,7 +34,7 @@ export class CellReader {
 
   valueAt(sheet: Worksheet, row: number, column: number): CalculatedValue | undefined {
     const own = sheet.getCellMatrix().getValue(row, column);
-    const cell = holdsValue(own) ? own : this.spilledCell(sheet, row, column);
+    const cell = plainValue(own) !== undefined ? own : this.spilledCell(sheet, row, column);
     const value = plainValue(cell);
     if (typeof value !== "string" || !isErrorCode(value)) return value;
     const place = { workbookId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column };
@@ -42,19 +42,41 @@ export class CellReader {
     return message === undefined ? { code: value } : { code: value, message };
   }
 
+  /** The formula of a cell, with its leading "="; undefined for a plain value and for a spilled cell. */
+  formulaAt(sheet: Worksheet, row: number, column: number): string | undefined {
+    // Formulas filled down are kept once and counted from there: only the engine can say what a cell's reads like.
+    const cell = sheet.getCellMatrix().getValue(row, column);
+    if (!cell?.f && !cell?.si) return undefined;
+    const model = this.injector.get(FormulaDataModel);
+    return model.getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ?? cell.f ?? undefined;
+  }
+
   /** Whether another cell's formula fills this one. */
   isSpilled(sheet: Worksheet, row: number, column: number): boolean {
-    return !holdsValue(sheet.getCellMatrix().getValue(row, column)) && holdsValue(this.spilledCell(sheet, row, column));
+    return (
+      plainValue(sheet.getCellMatrix().getValue(row, column)) === undefined &&
+      plainValue(this.spilledCell(sheet, row, column)) !== undefined
+    );
+  }
+
+  /** Whether anything written or spilled stands in a cell. */
+  holdsAnything(sheet: Worksheet, row: number, column: number): boolean {
+    return this.formulaAt(sheet, row, column) !== undefined || this.valueAt(sheet, row, column) !== undefined;
+  }
+
+  /** Size of what the formula in a cell spills over; undefined where it stays in its cell. */
+  spillAt(sheet: Worksheet, row: number, column: number): { rows: number; columns: number } | undefined {
+    const ranges = this.injector.get(FormulaDataModel).getArrayFormulaRange();
+    const range = ranges[sheet.getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column];
+    if (!range) return undefined;
+    const size = { rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 };
+    return size.rows * size.columns > 1 ? size : undefined;
   }
 
   private spilledCell(sheet: Worksheet, row: number, column: number): Nullable<ICellData> {
     const spilled = this.injector.get(FormulaDataModel).getArrayFormulaCellData();
     return spilled[sheet.getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column];
   }
-}
-
-function holdsValue(cell: Nullable<ICellData>): boolean {
-  return plainValue(cell) !== undefined;
 }
 
 /** A blank text result counts as text; a cell with nothing but a style is empty. */

@@ -8,7 +8,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
-import type { CellPlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import type { CellPlan, SheetPlan, StyleName, WorkbookPlan } from "../../workbook/plan";
 import { styleData, styleKey } from "./cell-styles";
 import { namesResource, tablesResource } from "./name-and-table-resources";
 
@@ -83,9 +83,24 @@ function cellDataOf(cells: readonly CellPlan[]): IWorksheetData["cellData"] {
   const rows: Record<number, Record<number, ICellData>> = {};
   for (const cell of cells) {
     const row = (rows[cell.row] ??= {});
-    row[cell.column] = { ...contentData(cell.content), s: styleKey(cell.style, cell.format) };
+    row[cell.column] = {
+      ...contentData(cell.content),
+      s: styleKey(cell.style, cell.format),
+      custom: { ...planned(cell) },
+    };
   }
   return rows;
+}
+
+/** What stays with a cell when rows move or a person changes its looks. */
+export interface PlannedCell {
+  readonly look: StyleName;
+  /** Sheet that a click leads to. */
+  readonly link?: string;
+}
+
+function planned({ style, link }: CellPlan): PlannedCell {
+  return { look: style, ...(link !== undefined && { link }) };
 }
 
 /** What a cell holds, in the engine's terms; text stays text even where it looks like a number. */

@@ -1,0 +1,178 @@
+import type { IRange, IWorkbookData, Worksheet } from "@univerjs/core";
+import { areaAddress, parseAddress, quotedSheet } from "../address";
+import { isCellError } from "../../functions/frame/cell";
+import type { Area, WorkbookPlan } from "../../workbook/plan";
+import type { CellReader } from "../engine/read-cells";
+import {
+  HostError,
+  type FillOptions,
+  type FillReceipt,
+  type HostRange,
+  type HostValue,
+  type TakenNames,
+  type WorkbookHost,
+} from "../port";
+import type { OpenWorkbook } from "./open-workbook";
+import type { Grid } from "./start-grid";
+import { isPristine, withoutFill, withPlan } from "./workbook-parts";
+
+/** The workbook of this page, as the task pane sees it. */
+export class BrowserHost implements WorkbookHost {
+  readonly kind = "browser";
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly workbook: OpenWorkbook,
+    private readonly reader: CellReader,
+  ) {}
+
+  async taken(): Promise<TakenNames> {
+    const { facade } = this.workbook;
+    const pristine = isPristine(this.workbook.snapshot());
+    return {
+      sheets: pristine ? [] : facade.getSheets().map((sheet) => sheet.getSheetName()),
+      names: facade.getDefinedNames().map((name) => name.getName()),
+      tables: facade.getTableList().map((table) => table.name),
+    };
+  }
+
+  async fill(plan: WorkbookPlan, { protect, onProgress }: FillOptions): Promise<FillReceipt> {
+    await this.refuseTaken(plan);
+    const before = this.workbook.snapshot();
+    const step = async (share: number, doing: string) => {
+      onProgress?.({ share, doing });
+      await painted();
+    };
+    try {
+      await step(0.1, `Laying out ${plan.sheets.length} sheets`);
+      const together = withPlan(before, plan, protect);
+      await step(0.4, "Placing them in the workbook and calculating");
+      await this.workbook.open(together);
+      this.show(plan.sheets[0]?.name);
+      await step(1, "Done");
+    } catch (thrown) {
+      await this.putBack(before);
+      throw failed("The starter could not be put in, and the workbook is as it was.", thrown);
+    }
+    return {
+      starter: plan.starter,
+      sheets: plan.sheets.map(({ name }) => name),
+      names: plan.names.map(({ name }) => name),
+    };
+  }
+
+  async remove(receipt: FillReceipt): Promise<void> {
+    const before = this.workbook.snapshot();
+    try {
+      await this.workbook.open(withoutFill(before, receipt));
+    } catch (thrown) {
+      await this.putBack(before);
+      throw failed("The sheets could not be taken away, and the workbook is as it was.", thrown);
+    }
+  }
+
+  async readSelection(): Promise<HostRange> {
+    const range = this.workbook.facade.getActiveRange();
+    const sheet = this.workbook.model.getActiveSheet();
+    return this.readArea(sheet, range ? areaOf(range.getRange(), sheet) : { top: 0, left: 0, bottom: 0, right: 0 });
+  }
+
+  async read(address: string): Promise<HostRange> {
+    const parsed = parseAddress(address);
+    if (!parsed) throw new HostError(`"${address}" is not an address of cells, such as Fields!B7.`, "BadAddress");
+    const { model } = this.workbook;
+    const sheet = parsed.sheet === undefined ? model.getActiveSheet() : model.getSheetBySheetName(parsed.sheet);
+    if (!sheet) throw new HostError(`There is no sheet named ${parsed.sheet}.`, "NoSheet");
+    return this.readArea(sheet, parsed.area);
+  }
+
+  async insertFormula(formula: string): Promise<void> {
+    const cell = this.workbook.facade.getActiveCell();
+    if (!cell) throw new HostError("Select a cell for the formula first.", "NoSelection");
+    const sheet = this.workbook.model.getActiveSheet();
+    const [row, column] = [cell.getRow(), cell.getColumn()];
+    if (this.reader.holdsAnything(sheet, row, column)) {
+      const address = areaAddress({ top: row, left: column, bottom: row, right: column });
+      throw new HostError(`${address} is not empty. Select an empty cell for the formula.`, "CellNotEmpty");
+    }
+    const applied = this.grid.api.getFormula().onCalculationResultApplied();
+    cell.setValue({ f: formula });
+    await applied;
+  }
+
+  async onSelectionChange(listener: () => void): Promise<void> {
+    const { api } = this.grid;
+    api.addEvent(api.Event.SelectionChanged, listener);
+    api.addEvent(api.Event.ActiveSheetChanged, listener);
+    api.getFormula().calculationResultApplied(listener);
+  }
+
+  private async refuseTaken(plan: WorkbookPlan): Promise<void> {
+    const taken = await this.taken();
+    const sheet = clash(plan.sheets, taken.sheets);
+    if (sheet)
+      throw new HostError(`A sheet named ${sheet} is already here. Rename it or take it away first.`, "SheetTaken");
+    const name = clash(plan.names, taken.names);
+    if (name) throw new HostError(`The name ${name} is already used in this workbook.`, "NameTaken");
+    const table = clash(
+      plan.sheets.flatMap(({ tables }) => tables),
+      taken.tables,
+    );
+    if (table) throw new HostError(`A table named ${table} is already here.`, "TableTaken");
+  }
+
+  private async putBack(before: IWorkbookData): Promise<void> {
+    await this.workbook.open(before);
+  }
+
+  private show(sheetName: string | undefined): void {
+    const sheet = sheetName === undefined ? null : this.workbook.facade.getSheetByName(sheetName);
+    if (sheet) this.workbook.facade.setActiveSheet(sheet);
+  }
+
+  private readArea(sheet: Worksheet, area: Area): HostRange {
+    const formulas: (string | number | boolean)[][] = [];
+    const values: HostValue[][] = [];
+    for (let row = area.top; row <= area.bottom; row++) {
+      const cells = columnsOf(area).map((column) => this.reader.valueAt(sheet, row, column));
+      const shown = cells.map((cell) => (isCellError(cell) ? cell.code : (cell ?? null)));
+      values.push(shown);
+      formulas.push(
+        columnsOf(area).map((column, index) => this.reader.formulaAt(sheet, row, column) ?? shown[index] ?? ""),
+      );
+    }
+    const first = this.reader.valueAt(sheet, area.top, area.left);
+    const message = isCellError(first) ? first.message : undefined;
+    const address = `${quotedSheet(sheet.getName())}!${areaAddress(area)}`;
+    return { address, formulas, values, ...(message !== undefined && { message }) };
+  }
+}
+
+function columnsOf({ left, right }: Area): number[] {
+  return Array.from({ length: right - left + 1 }, (_, index) => left + index);
+}
+
+/** Whole rows and columns end where the sheet ends. */
+function areaOf({ startRow, endRow, startColumn, endColumn }: IRange, sheet: Worksheet): Area {
+  return {
+    top: startRow || 0,
+    left: startColumn || 0,
+    bottom: Number.isFinite(endRow) ? endRow : sheet.getRowCount() - 1,
+    right: Number.isFinite(endColumn) ? endColumn : sheet.getColumnCount() - 1,
+  };
+}
+
+function clash(planned: readonly { readonly name: string }[], taken: readonly string[]): string | undefined {
+  const used = new Set(taken.map((name) => name.toLowerCase()));
+  return planned.find(({ name }) => used.has(name.toLowerCase()))?.name;
+}
+
+function failed(what: string, thrown: unknown): HostError {
+  const detail = thrown instanceof Error ? thrown.message : String(thrown);
+  return new HostError(`${what} What happened: ${detail}`, "GridRefused");
+}
+
+/** Lets the page show what is going on before the next piece of work. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+}

@@ -1,0 +1,88 @@
+import type { WorksheetFunction } from "../../functions/frame/declaration";
+import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
+import { MessageBook } from "../engine/message-book";
+import { CellReader } from "../engine/read-cells";
+import { describeFunctions, registerFunctions } from "../engine/register-functions";
+import { Autosave, type Notice } from "./autosave";
+import { BrowserHost } from "./browser-host";
+import { ChartLayer } from "./chart-layer";
+import { currentPlan } from "./current-plan";
+import { followLinks } from "./links";
+import { lockComputedCells } from "./lock-cells";
+import { OpenWorkbook } from "./open-workbook";
+import { sheetAsHtml } from "./sheet-table";
+import { startGrid, type Grid } from "./start-grid";
+import { emptyWorkbook } from "./workbook-parts";
+import { workbookFile } from "./workbook-file";
+
+export interface PageSettings {
+  /** Id of the element that the grid fills. */
+  readonly container: string;
+  readonly dark: boolean;
+  readonly functions: readonly WorksheetFunction[];
+  /** Shows a sentence about keeping the workbook. */
+  readonly notice: Notice;
+}
+
+/** The workbook of a page: its grid, and what the page around it may do with it. */
+export class BrowserWorkbook {
+  readonly host: BrowserHost;
+
+  private constructor(
+    private readonly grid: Grid,
+    private readonly workbook: OpenWorkbook,
+    private readonly reader: CellReader,
+    private readonly charts: ChartLayer,
+  ) {
+    this.host = new BrowserHost(grid, workbook, reader);
+  }
+
+  /** Opens the workbook kept in this browser, or an empty one, and keeps it from then on. */
+  static async open({ container, dark, functions, notice }: PageSettings): Promise<BrowserWorkbook> {
+    const grid = startGrid(container, dark);
+    const workbook = new OpenWorkbook(grid);
+    const messages = new MessageBook();
+    const autosave = new Autosave(workbook, notice);
+    const kept = await autosave.kept();
+    workbook.show(kept ?? emptyWorkbook());
+    const injector = grid.univer.__getInjector();
+    describeFunctions(injector, functions);
+    registerFunctions(injector, functions, messages);
+    grid.api.addEvent(grid.api.Event.BeforeCommandExecute, ({ id }) => {
+      if (id === SetFormulaCalculationStartMutation.id) messages.startCalculation();
+    });
+    const reader = new CellReader(injector, messages);
+    const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader));
+    followLinks(grid, workbook);
+    workbook.onOpened(() => void lockComputedCells(grid, workbook));
+    await workbook.calculated();
+    await lockComputedCells(grid, workbook);
+    autosave.watch(grid);
+    return page;
+  }
+
+  /** The workbook as an .xlsx file, with everything typed and changed in the grid. */
+  file(): Promise<File> {
+    return workbookFile(currentPlan(this.workbook, this.reader), this.reader.readAll(this.workbook.model));
+  }
+
+  /** Replaces the workbook by an empty one, without asking. */
+  startAnew(): Promise<void> {
+    return this.workbook.open(emptyWorkbook());
+  }
+
+  /** The sheet in sight as plain HTML. */
+  sheetAsHtml(): string {
+    return sheetAsHtml(this.workbook, this.reader, this.charts.drawings());
+  }
+
+  setDark(dark: boolean): void {
+    this.grid.api.toggleDarkMode(dark);
+  }
+
+  /** Puts the keyboard into the grid. */
+  focus(): void {
+    this.grid.univer.__getInjector().get(ILayoutService).focus();
+  }
+}

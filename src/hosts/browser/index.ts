@@ -1,0 +1,1 @@
+export { BrowserWorkbook, type PageSettings } from "./browser-workbook";

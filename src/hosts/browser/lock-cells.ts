@@ -1,0 +1,39 @@
+import type { FWorksheet } from "@univerjs/sheets/facade";
+
+import { cellLooks, type CellLook } from "../../workbook/styles";
+import type { OpenWorkbook } from "./open-workbook";
+import { memoryOf } from "./page-memory";
+import { plannedCell } from "./planned-cell";
+import { rectanglesOf, type CellAt } from "./rectangles";
+import type { Grid } from "./start-grid";
+
+/** Makes computed cells refuse typing on the sheets that were filled in that way. Inputs and free cells stay open. */
+export async function lockComputedCells(grid: Grid, workbook: OpenWorkbook): Promise<void> {
+  const { facade } = workbook;
+  const memory = memoryOf({ custom: facade.getCustomMetadata() ?? {} });
+  for (const sheet of facade.getSheets()) {
+    if (memory.sheets[sheet.getSheetId()]?.locked) await lockSheet(grid, sheet);
+  }
+}
+
+async function lockSheet({ api }: Grid, sheet: FWorksheet): Promise<void> {
+  const ranges = rectanglesOf(computedCells(sheet)).map(({ top, left, bottom, right }) =>
+    sheet.getRange(top, left, bottom - top + 1, right - left + 1),
+  );
+  if (ranges.length === 0) return;
+  const rules = await sheet.getWorksheetPermission().protectRanges([{ ranges, options: { name: "Computed cells" } }]);
+  for (const rule of rules) await rule.setPoint(api.Enum.RangePermissionPoint.Edit, false);
+}
+
+function computedCells(sheet: FWorksheet): CellAt[] {
+  const cells: CellAt[] = [];
+  sheet
+    .getSheet()
+    .getCellMatrix()
+    .forValue((row, column, cell) => {
+      const { look } = plannedCell(cell);
+      const facts: CellLook | undefined = look && cellLooks[look];
+      if (facts && !facts.input) cells.push({ row, column });
+    });
+  return cells;
+}

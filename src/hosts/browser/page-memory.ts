@@ -1,0 +1,32 @@
+import type { IWorkbookData } from "@univerjs/core";
+import type { ChartPlan, PrintPlan } from "../../workbook/plan";
+
+/** What a plan says about a sheet and the grid has no place for. */
+export interface SheetMemory {
+  readonly charts: readonly ChartPlan[];
+  readonly print: PrintPlan;
+  /** Computed cells refuse typing. */
+  readonly locked: boolean;
+}
+
+/** Kept inside the workbook's own data, so that it is saved and restored with it. */
+export interface PageMemory {
+  /** Starter and title of the first plan filled in. */
+  readonly starter: string;
+  readonly title: string;
+  readonly sheets: Readonly<Record<string, SheetMemory>>;
+}
+
+export const noMemory: PageMemory = { starter: "", title: "", sheets: {} };
+
+const memoryKey = "loamsheet";
+
+export function memoryOf(workbook: Pick<IWorkbookData, "custom">): PageMemory {
+  const kept: unknown = workbook.custom?.[memoryKey];
+  // Written by withMemory alone.
+  return kept ? (kept as PageMemory) : noMemory;
+}
+
+export function withMemory(workbook: IWorkbookData, memory: PageMemory): IWorkbookData {
+  return { ...workbook, custom: { ...workbook.custom, [memoryKey]: memory } };
+}

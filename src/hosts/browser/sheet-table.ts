@@ -1,0 +1,49 @@
+import { isCellError } from "../../functions/frame/cell";
+import { columnLetters } from "../../workbook/write/address";
+import type { CellReader } from "../engine/read-cells";
+import { escaped } from "../chart/svg-text";
+import type { OpenWorkbook } from "./open-workbook";
+
+/**
+ * The sheet in sight as plain HTML, for readers and printers that cannot use the drawn grid: every cell as it is
+ * shown, and the sentence behind an error of ours.
+ *
+ * @param charts drawings that float over the sheet
+ */
+export function sheetAsHtml(workbook: OpenWorkbook, reader: CellReader, charts: readonly string[]): string {
+  const sheet = workbook.facade.getActiveSheet();
+  const model = sheet.getSheet();
+  const { rows, columns } = filledSize(workbook, reader);
+  const letters = Array.from({ length: columns }, (_, column) => `<th scope="col">${columnLetters(column)}</th>`).join(
+    "",
+  );
+  const shown = rows * columns === 0 ? [] : sheet.getRange(0, 0, rows, columns).getDisplayValues();
+  const body = shown.map((cells, row) => {
+    const texts = cells.map((text, column) => {
+      const value = reader.valueAt(model, row, column);
+      const said = isCellError(value) && value.message !== undefined ? `${value.code}: ${value.message}` : text;
+      const number = typeof value === "number" ? ` class="number"` : "";
+      return `<td${number}>${escaped(said)}</td>`;
+    });
+    return `<tr><th scope="row">${row + 1}</th>${texts.join("")}</tr>`;
+  });
+  const name = escaped(sheet.getSheetName());
+  const table = `<table><caption>${name}</caption><thead><tr><td></td>${letters}</tr></thead><tbody>${body.join("")}</tbody></table>`;
+  const empty = `<p>The sheet ${name} is empty.</p>`;
+  return (rows === 0 ? empty : table) + charts.map((chart) => `<figure>${chart}</figure>`).join("");
+}
+
+/** Rows and columns up to the last cell that shows something. */
+function filledSize(workbook: OpenWorkbook, reader: CellReader): { rows: number; columns: number } {
+  const sheet = workbook.model.getActiveSheet();
+  let [rows, columns] = [0, 0];
+  for (let row = 0; row < sheet.getRowCount(); row++) {
+    for (let column = 0; column < sheet.getColumnCount(); column++) {
+      const value = reader.valueAt(sheet, row, column);
+      if (value === undefined || value === "") continue;
+      rows = row + 1;
+      columns = Math.max(columns, column + 1);
+    }
+  }
+  return { rows, columns };
+}

@@ -1,0 +1,2 @@
+/** Style sheets are taken out of the script by the build. */
+declare module "*.css";

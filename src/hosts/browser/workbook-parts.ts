@@ -1,0 +1,147 @@
+import {
+  LocaleType,
+  ObjectMatrix,
+  type ICellData,
+  type IObjectMatrixPrimitiveType,
+  type IResources,
+  type IWorkbookData,
+} from "@univerjs/core";
+import type { WorkbookPlan } from "../../workbook/plan";
+import { workbookData, type SheetRoom } from "../engine/workbook-data";
+import type { FillReceipt } from "../port";
+import { notesResource } from "./note-resource";
+import { memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
+import { rulesResource } from "./rule-resource";
+import { validationsResource } from "./validation-resource";
+
+const workbookId = "loamsheet";
+const room: SheetRoom = { rows: 40, columns: 6, atLeastRows: 80, atLeastColumns: 20 };
+const pristineSheet = "Sheet1";
+
+/** A workbook of one empty sheet. */
+export function emptyWorkbook(): IWorkbookData {
+  return {
+    id: workbookId,
+    name: "Workbook",
+    appVersion: "",
+    locale: LocaleType.EN_US,
+    styles: {},
+    sheetOrder: ["sheet-0"],
+    sheets: { "sheet-0": { id: "sheet-0", name: pristineSheet, rowCount: 200, columnCount: 26 } },
+    resources: [],
+  };
+}
+
+/** Whether nobody has put anything into this workbook. */
+export function isPristine({ sheetOrder, sheets }: IWorkbookData): boolean {
+  const only = sheetOrder.length === 1 ? sheets[sheetOrder[0] ?? ""] : undefined;
+  return only !== undefined && only.name === pristineSheet && !holdsAnything(only.cellData ?? {});
+}
+
+function holdsAnything(cells: IObjectMatrixPrimitiveType<ICellData>): boolean {
+  let found = false;
+  new ObjectMatrix(cells).forValue((_row, _column, cell) => {
+    found ||= holdsContent(cell);
+    return !found;
+  });
+  return found;
+}
+
+function holdsContent(cell: ICellData | null): boolean {
+  return Boolean(cell?.f || cell?.p || (cell?.v ?? "") !== "");
+}
+
+/** The workbook with the sheets of a plan added behind its own; the empty sheet of a new page makes way. */
+export function withPlan(workbook: IWorkbookData, plan: WorkbookPlan, locked: boolean): IWorkbookData {
+  const before = isPristine(workbook) ? { ...emptyWorkbook(), sheetOrder: [], sheets: {} } : workbook;
+  const ids = newSheetIds(workbook, plan.sheets.length);
+  const added = workbookData(plan, { workbook: workbookId, sheets: ids }, room);
+  const resources = [
+    ...(added.resources ?? []),
+    rulesResource(plan.sheets, ids),
+    validationsResource(plan.sheets, ids),
+    notesResource(plan.sheets, ids),
+  ];
+  const together: IWorkbookData = {
+    ...before,
+    id: workbookId,
+    name: plan.title,
+    styles: { ...before.styles, ...added.styles },
+    sheetOrder: [...before.sheetOrder, ...added.sheetOrder],
+    sheets: { ...before.sheets, ...added.sheets },
+    resources: mergedResources(before.resources ?? [], resources),
+  };
+  return withMemory(together, memoryWithPlan(memoryOf(before), plan, ids, locked));
+}
+
+function memoryWithPlan(memory: PageMemory, plan: WorkbookPlan, ids: readonly string[], locked: boolean): PageMemory {
+  const entries = plan.sheets.map((sheet, index): [string, SheetMemory] => [
+    ids[index] ?? "",
+    { charts: sheet.charts, print: sheet.print, locked },
+  ]);
+  return {
+    starter: memory.starter || plan.starter,
+    title: memory.title || plan.title,
+    sheets: { ...memory.sheets, ...Object.fromEntries(entries) },
+  };
+}
+
+/** The workbook without the sheets and names of a fill, as far as they are still there. */
+export function withoutFill(workbook: IWorkbookData, receipt: FillReceipt): IWorkbookData {
+  const gone = new Set(workbook.sheetOrder.filter((id) => receipt.sheets.includes(workbook.sheets[id]?.name ?? "")));
+  const sheetOrder = workbook.sheetOrder.filter((id) => !gone.has(id));
+  if (sheetOrder.length === 0) return emptyWorkbook();
+  const memory = memoryOf(workbook);
+  const left: IWorkbookData = {
+    ...workbook,
+    sheetOrder,
+    sheets: without(workbook.sheets, gone),
+    resources: (workbook.resources ?? []).map((resource) => resourceWithout(resource, gone, receipt.names)),
+  };
+  return withMemory(left, { ...memory, sheets: without(memory.sheets, gone) });
+}
+
+function resourceWithout(resource: IResources[number], gone: ReadonlySet<string>, names: readonly string[]) {
+  const data = parsed(resource);
+  if (data === undefined) return resource;
+  if (resource.name !== namesPlugin) return { ...resource, data: JSON.stringify(without(data, gone)) };
+  const kept = Object.entries(data).filter(([, entry]) => !names.includes(nameIn(entry)));
+  return { ...resource, data: JSON.stringify(Object.fromEntries(kept)) };
+}
+
+export const namesPlugin = "SHEET_DEFINED_NAME_PLUGIN";
+
+function nameIn(entry: unknown): string {
+  return typeof entry === "object" && entry !== null && "name" in entry ? String(entry.name) : "";
+}
+
+/** Resources hold one object each, by sheet id or name id: those of the plan stand beside those already there. */
+function mergedResources(before: IResources, added: IResources): IResources {
+  const all = new Map(before.map((resource) => [resource.name, resource]));
+  for (const resource of added) {
+    const present = all.get(resource.name);
+    const data = { ...(present && parsed(present)), ...parsed(resource) };
+    all.set(resource.name, { ...resource, data: JSON.stringify(data) });
+  }
+  return [...all.values()];
+}
+
+/** What a resource holds by key; nothing where it keeps something else. */
+export function parsed({ data }: IResources[number]): Record<string, unknown> | undefined {
+  if (!data) return undefined;
+  const value: unknown = JSON.parse(data);
+  return typeof value === "object" && value !== null && !Array.isArray(value) ? { ...value } : undefined;
+}
+
+function newSheetIds({ sheets }: IWorkbookData, count: number): string[] {
+  const ids: string[] = [];
+  for (let number = 0; ids.length < count; number++) {
+    const id = `sheet-${number}`;
+    if (!(id in sheets)) ids.push(id);
+  }
+  return ids;
+}
+
+function without<Value>(entries: Readonly<Record<string, Value>>, gone: ReadonlySet<string>): Record<string, Value> {
+  return Object.fromEntries(Object.entries(entries).filter(([key]) => !gone.has(key)));
+}

@@ -1,0 +1,70 @@
+import "./pane/pane.css";
+import "./browser.css";
+import { allFunctions } from "../functions";
+import { BrowserWorkbook } from "../hosts/browser";
+import { mountPane } from "./pane";
+import { showReadableSheet } from "./readable-sheet";
+
+const darkness = matchMedia("(prefers-color-scheme: dark)");
+
+async function start(): Promise<void> {
+  const workbook = await BrowserWorkbook.open({
+    container: "grid",
+    dark: darkness.matches,
+    functions: allFunctions,
+    notice: showNotice,
+  });
+  darkness.addEventListener("change", () => workbook.setDark(darkness.matches));
+  mountPane(part("pane"), workbook.host, {
+    kind: "browser",
+    saveFile: () => saveFile(workbook),
+    startAnew: () => workbook.startAnew(),
+    storage: () => localStorage,
+  });
+  showReadableSheet(workbook, { button: part("read-as-table"), grid: part("grid"), sheet: part("sheet-table") });
+  moveWithF6(workbook);
+  // For the browser tests, which cannot read a drawn grid.
+  Object.assign(window, { loamsheet: workbook.host });
+}
+
+async function saveFile(workbook: BrowserWorkbook): Promise<string> {
+  const file = await workbook.file();
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(file);
+  link.download = file.name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  return file.name;
+}
+
+/** Tab moves from cell to cell in the grid: F6 is the way out of it and back. */
+function moveWithF6(workbook: BrowserWorkbook): void {
+  document.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "F6") return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (part("pane").contains(document.activeElement)) workbook.focus();
+      else part("pane").focus();
+    },
+    { capture: true },
+  );
+}
+
+function showNotice(sentence: string, needsAttention: boolean): void {
+  const status = part("page-status");
+  if (status.textContent !== sentence) status.textContent = sentence;
+  status.classList.toggle("attention", needsAttention);
+}
+
+function part(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`The page has no part named ${id}.`);
+  return found;
+}
+
+start().catch((thrown: unknown) => {
+  const detail = thrown instanceof Error ? thrown.message : String(thrown);
+  showNotice(`The workbook could not be opened: ${detail}. Reload the page.`, true);
+});
