@@ -14,6 +14,13 @@ import { cropWords } from "./words";
 const rate = quantity(seedLimits.seedRate, { says: "seeds planted" });
 const rowWidth = quantity(seedLimits.rowWidth, { says: "distance from row to row" });
 
+const saysFraction = { says: "part of an acre, such as 0.001 or 1/1000" };
+/** Reads past 1, so that the formula can ask about 1000 typed for 1/1000. */
+const fractionOfAcre = {
+  ...quantity(seedLimits.fractionOfAcre, saysFraction),
+  read: quantity({ ...seedLimits.fractionOfAcre, max: 1e9 }, saysFraction).read,
+};
+
 const seedsPerUnit = optional(
   orWord<CropKey, UnitSize>(
     quantity(seedLimits.seedsPerUnit, {
@@ -157,11 +164,7 @@ export const rowLengthFunction = worksheetFunction({
   summary: "Feet of row that make up a thousandth of an acre, or another fraction.",
   args: {
     rowWidth,
-    fractionOfAcre: optional(
-      quantity(seedLimits.fractionOfAcre, { says: "part of an acre, such as 0.001 or 1/1000" }),
-      0.001,
-      "1/1000",
-    ),
+    fractionOfAcre: optional(fractionOfAcre, 0.001, "1/1000"),
   },
   returns: { shape: "one", unit: "ft", says: "length of one row" },
   sources: ["acre-geometry"],
