@@ -29,7 +29,11 @@ export function isBlank(cell: CellIn): boolean {
 
 /** Every argument becomes a rectangle; one cell is 1 × 1. */
 export function toMatrix(raw: RawArgument): Matrix<CellIn> {
-  return Array.isArray(raw) ? (raw as Matrix<CellIn>) : [[(raw ?? null) as CellIn]];
+  return isMatrix(raw) ? raw : [[raw ?? null]];
+}
+
+export function isMatrix(raw: RawArgument): raw is Matrix<CellIn> {
+  return Array.isArray(raw);
 }
 
 /** "3 × 2" for messages: rows first. */

@@ -63,7 +63,7 @@ describe("what does not fit", () => {
     expect(message(only(runFunction(boxes, [null, 900])))).toContain("count must be");
   });
   it("keeps NaN and infinities inside", () => {
-    expect(only(runFunction(boxes, ["apple", Number.NaN]))).toMatchObject({ code: "#VALUE!" });
+    expect(only(runFunction(boxes, ["apple", Number.NaN]))).toMatchObject({ code: "#NUM!" });
     expect(runFunction(bad, [0])[0]?.[0]).toMatchObject({ code: "#NUM!" });
   });
   it("turns a refusal of the formula into its sentence", () => {

@@ -1,0 +1,28 @@
+import { existsSync, readFileSync } from "node:fs";
+import path from "node:path";
+import { gzipSync } from "node:zlib";
+import type { Figure } from "./figure";
+
+const dist = path.resolve(__dirname, "../../dist");
+
+/** Sizes as sent, compressed. Meaningful for a production build (npm run build). */
+export function sizes(): Figure[] {
+  return [
+    { what: "functions.js", value: kilobytes(["functions.js"]), unit: "KB gz", limit: 60 },
+    {
+      what: "task pane, script and styles",
+      value: kilobytes(["taskpane.js", "taskpane.css"]),
+      unit: "KB gz",
+      limit: 120,
+    },
+    { what: "functions.json", value: kilobytes(["functions.json"]), unit: "KB gz" },
+    { what: "browser page, script and styles", value: kilobytes(["workbook.js", "workbook.css"]), unit: "KB gz" },
+  ];
+}
+
+function kilobytes(names: readonly string[]): number {
+  return names
+    .map((name) => path.join(dist, name))
+    .filter((file) => existsSync(file))
+    .reduce((sum, file) => sum + gzipSync(readFileSync(file)).length / 1024, 0);
+}
