@@ -101,6 +101,22 @@ describe("cells", () => {
   });
 });
 
+describe("a sheet", () => {
+  it("leads from a cell to the head of another sheet", () => {
+    const link = file.xml(sheet1).getElementsByTagName("hyperlink")[0];
+    expect([link?.getAttribute("ref"), link?.getAttribute("location")]).toEqual(["E2", "Answers!A1"]);
+  });
+  it("shows no grid lines, like the printed page", () => {
+    expect(file.xml(sheet1).getElementsByTagName("sheetView")[0]?.getAttribute("showGridLines")).toBe("0");
+  });
+  it("has a box for its note that is large enough", () => {
+    const anchor = file.xml("xl/drawings/vmlDrawing1.vml").getElementsByTagName("x:Anchor")[0]?.textContent;
+    // 260 pixels from column F: F is 14 digits wide (103 px), G 12 (89 px), so 68 pixels into H. Two lines of 16
+    // pixels and 14 around them from row 4, which is 32 points (43 px) high: 3 pixels into row 5.
+    expect(anchor).toBe("5,15,3,2,7,68,4,3");
+  });
+});
+
 describe("a table", () => {
   it("knows the formula of a column, so that a new row gets it", () => {
     const table = file.xml("xl/tables/table1.xml");

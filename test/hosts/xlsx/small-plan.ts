@@ -32,6 +32,7 @@ const fields: SheetPlan = {
   cells: [
     cell(0, 0, "Fields and what they lose", "title"),
     cell(1, 0, "Which field draws potash down fastest?", "answers"),
+    { ...cell(1, 4, "To the answers", "link"), link: "Answers" },
     ...["Field", "Crop", "Acres", "Yield", "Removal", "Pounds"].map((text, column) => cell(3, column, text, "head")),
     ...typed.flatMap(([field, crop, acres, bushels], index) => [
       cell(4 + index, 0, field, "inputText"),

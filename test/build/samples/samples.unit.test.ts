@@ -1,0 +1,99 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { addInOfManifest } from "../../../src/build/samples/add-in-of-manifest";
+import { frozenPlan } from "../../../src/build/samples/frozen-plan";
+import { problemsOf } from "../../../src/build/samples/problems";
+import { samplesReadme } from "../../../src/build/samples/readme";
+import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
+import { starters } from "../../../src/workbook/starters";
+import { smallPlan, smallValues } from "../../hosts/xlsx/small-plan";
+
+const answers = smallPlan.sheets[1];
+
+function valuesWith(row: number, column: number, value: Parameters<CalculatedCells["set"]>[3]): CalculatedCells {
+  const values = new CalculatedCells();
+  for (const sheet of smallPlan.sheets) {
+    for (let at = 0; at < 12; at++) {
+      for (let across = 0; across < 8; across++) {
+        const known = smallValues.valueAt(sheet.name, at, across);
+        if (known !== undefined) values.set(sheet.name, at, across, known);
+      }
+    }
+  }
+  values.set("Answers", row, column, value);
+  return values;
+}
+
+describe("problemsOf", () => {
+  it("has nothing to say when a cell of ours waits for an input", () => {
+    expect(problemsOf(smallPlan, valuesWith(5, 1, { code: "#N/A", message: "waiting for soilTest" }))).toEqual([]);
+  });
+  it("names a cell that shows an error, with our sentence", () => {
+    const values = valuesWith(5, 1, { code: "#N/A", message: "no published value" });
+    expect(problemsOf(smallPlan, values)).toEqual([
+      'Answers!B6 shows #N/A (no published value): =LOAM.TESTRATING("K2O",C6,"IA")',
+    ]);
+  });
+  it("names a spilled cell that shows an error", () => {
+    const values = valuesWith(8, 2, { code: "#VALUE!" });
+    values.set("Answers", 5, 1, "low");
+    expect(problemsOf(smallPlan, values)).toEqual(['Answers!C9 shows #VALUE!: =LOAM.REMOVALTABLE("corn",200)']);
+  });
+  it("names a formula that shows nothing", () => {
+    const problems = problemsOf(smallPlan, new CalculatedCells());
+    expect(problems).toContain("Answers!B5 shows nothing: =B3>2000");
+    expect(problems).toHaveLength(
+      smallPlan.sheets.flatMap(({ cells }) => cells.filter(({ content }) => typeof content === "object")).length,
+    );
+  });
+});
+
+describe("frozenPlan", () => {
+  const contentAt = (plan: typeof smallPlan, row: number, column: number) =>
+    plan.sheets[1]?.cells.find((cell) => cell.row === row && cell.column === column)?.content;
+
+  it("puts values in the place of all formulas", () => {
+    const frozen = frozenPlan(smallPlan, smallValues);
+    const formulas = frozen.sheets.flatMap(({ cells }) => cells.filter(({ content }) => typeof content === "object"));
+    expect(formulas).toEqual([]);
+    expect([contentAt(frozen, 2, 1), contentAt(frozen, 4, 1), contentAt(frozen, 5, 1)]).toEqual([
+      10676.6,
+      true,
+      "#N/A",
+    ]);
+  });
+  it("fills what a formula had spilled over", () => {
+    const frozen = frozenPlan(smallPlan, smallValues);
+    expect([contentAt(frozen, 7, 2), contentAt(frozen, 8, 2)]).toEqual(["lb/ac", 134]);
+  });
+  it("leaves the formulas alone that it is told to leave", () => {
+    const frozen = frozenPlan(smallPlan, smallValues, (formula) => formula.includes("LOAM"));
+    expect(contentAt(frozen, 4, 1)).toEqual({ formula: "=B3>2000" });
+    expect(contentAt(frozen, 2, 1)).toBe(10676.6);
+  });
+  it("does not touch the plan it is given", () => {
+    expect(answers?.cells.some(({ content }) => typeof content === "object")).toBe(true);
+  });
+});
+
+describe("addInOfManifest", () => {
+  it("finds the id and version of the project's own manifest", () => {
+    const manifest = readFileSync(path.resolve(__dirname, "../../../manifest.xml"), "utf8");
+    const { id, version } = addInOfManifest(manifest);
+    expect(id).toMatch(/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/);
+    expect(version).toMatch(/^\d+(\.\d+){3}$/);
+  });
+  it("says which element is missing", () => {
+    expect(() => addInOfManifest("<OfficeApp><Id>x</Id></OfficeApp>")).toThrow("manifest.xml has no <Version>.");
+  });
+});
+
+describe("the page about the samples", () => {
+  it("leads to every workbook and its picture", () => {
+    const page = samplesReadme(starters);
+    for (const { key, title } of starters) {
+      expect(page).toContain(`## ${title}: [${key}.xlsx](${key}.xlsx)`);
+      expect(page).toContain(`(${key}.png)`);
+    }
+  });
+});
