@@ -1,11 +1,10 @@
 import { bushelWeight } from "../core/units/bushel-weight";
 import { convertUnit } from "../core/units/convert-unit";
 import { kilogramPerPound } from "../core/units/units";
-import { grains, type GrainKey } from "../reference/grain";
-import { choice, line, optional, quantity, vocabulary, worksheetFunction } from "./frame";
+import { grains } from "../reference/grain";
+import { choice, line, optional, quantity, worksheetFunction } from "./frame";
 import { unit } from "./unit-words";
-
-export const grainWords = vocabulary<GrainKey>("grain", grains);
+import { grainWords } from "./words";
 
 export const unitConvertFunction = worksheetFunction({
   name: "UNITCONVERT",

@@ -1,4 +1,5 @@
 import { crops, type CropKey } from "../reference/crops";
+import { grains, type GrainKey } from "../reference/grain";
 import {
   approaches,
   extractants,
@@ -29,6 +30,8 @@ import { vocabulary } from "./frame";
 
 /** The closed word lists that arguments accept; the words themselves are reference data. */
 export const cropWords = vocabulary<CropKey>("crop", crops);
+/** Crops, and grains that only have a bushel. */
+export const grainWords = vocabulary<GrainKey>("grain", grains);
 export const nutrientWords = vocabulary<NutrientKey>("nutrient", nutrients);
 export const partWords = vocabulary<PartKey>("part", parts);
 export const removalSetWords = vocabulary<RemovalSetKey>("removal set", removalSets);
