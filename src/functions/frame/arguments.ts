@@ -142,7 +142,7 @@ export function list<T>(
       const values: T[] = [];
       for (const row of cells) {
         for (const cell of row) {
-          if (isCellError(cell)) throw new ArrivedError(cell);
+          passErrorOn(cell);
           if (!isBlank(cell)) values.push(of.read(cell as Present, argument));
         }
       }
@@ -162,7 +162,7 @@ export function listWithGaps<T>(of: OneArgument<T>, { says }: Says): ManyArgumen
     readMany: (cells, argument) =>
       cells.flatMap((row) =>
         row.map((cell) => {
-          if (isCellError(cell)) throw new ArrivedError(cell);
+          passErrorOn(cell);
           return isBlank(cell) || (of.zeroIsBlank && cell === 0) ? null : of.read(cell as Present, argument);
         }),
       ),
@@ -189,6 +189,12 @@ export class ArrivedError extends Error {
     super(cell.code);
     this.name = "ArrivedError";
   }
+}
+
+/** No sheet holds NaN or an infinity; a host that hands one over means a number error. */
+function passErrorOn(cell: CellIn): void {
+  if (isCellError(cell)) throw new ArrivedError(cell);
+  if (typeof cell === "number" && !Number.isFinite(cell)) throw new ArrivedError({ code: "#NUM!" });
 }
 
 function factsOf(of: ArgumentFacts): ArgumentFacts {
