@@ -27,11 +27,14 @@ export function layEntries(block: EntriesBlock, { top, names }: Ground): Fragmen
 }
 
 function lineOf(entry: Entry, row: number): DraftCell[] {
-  const says = entry.says === undefined ? [] : [{ row, column: 3, content: entry.says, style: "says" as const }];
+  const says =
+    entry.says === undefined || entry.says === ""
+      ? []
+      : [{ row, column: 3, content: entry.says, style: "says" as const }];
   return [
     { row, column: 0, content: entry.label, style: "label" },
     { row, column: valueColumn, ...valueCell(entry) },
-    { row, column: 2, content: entry.unit, style: "unit" },
+    { row, column: 2, ...(entry.unit !== "" && { content: entry.unit }), style: "unit" },
     ...says,
   ];
 }

@@ -46,7 +46,7 @@ function lineCells(row: MatrixRow, at: number, columns: number): DraftCell[] {
   const strong = heading || row.total === true;
   return [
     { row: at, column: 0, content: row.label, style: strong ? "totalText" : "label" },
-    { row: at, column: 1, content: row.unit, style: strong ? "totalText" : "unit" },
+    { row: at, column: 1, ...(row.unit !== "" && { content: row.unit }), style: strong ? "totalText" : "unit" },
     ...Array.from({ length: columns }, (_, index): DraftCell => {
       const cell = row.cells[index];
       const place = { row: at, column: firstColumn + index };

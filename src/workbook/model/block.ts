@@ -72,7 +72,7 @@ export interface PlacedCell extends ModelCell {
 export interface ParagraphsBlock {
   readonly kind: "paragraphs";
   readonly title?: string;
-  readonly style: "body" | "caution";
+  readonly style: "body" | "says" | "caution";
   readonly paragraphs: readonly Text[];
 }
 

@@ -36,6 +36,7 @@ export const farmExamples = {
   limePriceUsdPerTon: 34,
   limeLastsYears: 5,
   targetPh: 6.5,
+  limeTriggerPh: 0.2,
   depthIn: 8,
   spreadingUsdPerAc: 8,
   interestRate: 0.08,

@@ -1,13 +1,22 @@
+import { extractantWords, guideWords } from "../../../functions/words";
 import { limits } from "../../../core/limits";
 import { formats } from "../../model/cell";
-import { typedNumber, typedWords, within } from "../../model/columns";
+import { oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { typedEntry } from "../../model/entries";
+import type { EntriesBlock } from "../../model/block";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { cropExamples } from "../../scenario/crop-examples";
-import { materialExamples } from "../../scenario/farm-examples";
+import { cropExamples, type CropExample } from "../../scenario/crop-examples";
+import { farmExamples, materialExamples } from "../../scenario/farm-examples";
 import { tabColors } from "../tab-colors";
+import { labelsOf } from "../labels-of";
 import type { FarmContext } from "./farm-context";
+import { fertilizerBlock } from "./fertilizer-block";
 import { cropTable, materialTable } from "./headers";
+import { limeBlock } from "./lime-block";
+import { farmNames } from "./names";
+
+const spareMaterials = 3;
 
 export function assumptionsSheet(context: FarmContext): SheetModel {
   return {
@@ -16,100 +25,191 @@ export function assumptionsSheet(context: FarmContext): SheetModel {
     tabColor: tabColors.input,
     title: "Assumptions",
     answers: "Prices, crops, materials and terms that every other sheet works with. All are examples: write over them.",
-    blocks: [cropsBlock(context), materialsBlock()],
+    blocks: [
+      farmBlock(context),
+      cropsBlock(context),
+      materialsBlock(),
+      fertilizerBlock(),
+      limeBlock(context),
+      moneyBlock(),
+    ],
     print: { orientation: "landscape", onePage: true },
   };
 }
 
+function farmBlock({ farmName, guide }: FarmContext): EntriesBlock {
+  return {
+    kind: "entries",
+    key: "farm",
+    title: "The farm",
+    entries: [
+      typedEntry(
+        { key: "name", label: "Farm", name: farmNames.farmName, says: "Stands on the summary page." },
+        farmName,
+      ),
+      typedEntry(
+        {
+          key: "season",
+          label: "Season",
+          name: farmNames.season,
+          says: "The crop year this plan is for, in your own words.",
+        },
+        "next season",
+      ),
+      typedEntry(
+        {
+          key: "guide",
+          label: "Guide",
+          name: farmNames.guide,
+          says: "The region whose published guide works out phosphate and potash. Use the one your laboratory's numbers belong to.",
+        },
+        guide,
+        oneOf(labelsOf(guideWords), "Region of the guide, by postal codes."),
+      ),
+      typedEntry(
+        {
+          key: "method",
+          label: "Laboratory method",
+          name: farmNames.labMethod,
+          says: "Blank: the guide's own. Numbers from different extractions are not the same numbers.",
+        },
+        null,
+        oneOf(labelsOf(extractantWords), "Extraction the laboratory used, when it is not the guide's own."),
+      ),
+    ],
+  };
+}
+
 function cropsBlock({ crops }: FarmContext): TableBlock {
-  const of = (take: (example: (typeof cropExamples)[keyof typeof cropExamples]) => number) =>
-    crops.map(({ crop }) => take(cropExamples[crop]));
+  const examples = crops.map(({ crop }) => cropExamples[crop]);
   return tableBlock(
     cropTable,
     { title: "Crops", rows: crops.length },
     {
-      crop: typedWords(
-        crops.map(({ crop }) => crop),
-        { width: 30 },
-      ),
-      price: typedNumber(
-        crops.map(({ priceUsdPerBu }) => priceUsdPerBu),
-        { width: 14, format: formats.cents, allow: within(limits.price, "Price at the elevator, $/bu") },
-      ),
-      yield: typedNumber(
-        crops.map(({ yieldBuPerAc }) => yieldBuPerAc),
-        { width: 10, format: formats.one, allow: within(limits.yieldAny, "Usual yield, bu/ac") },
-      ),
-      costPerBushel: typedNumber(
-        of(({ costUsdPerBu }) => costUsdPerBu),
-        { width: 10, format: formats.cents, allow: within(limits.price, "Hauling, drying and storing, $/bu") },
-      ),
-      nitrogen: typedNumber(
-        of(({ nitrogenLbPerAc }) => nitrogenLbPerAc),
-        { width: 10, format: formats.whole, allow: within(limits.ratePounds, "Nitrogen") },
-      ),
-      rowWidth: typedNumber(
-        of(({ rowWidthIn }) => rowWidthIn),
-        { width: 9, format: formats.one, allow: within(limits.rowWidth, "Row width") },
-      ),
-      targetStand: typedNumber(
-        of(({ targetStandPerAc }) => targetStandPerAc),
-        { width: 12, format: formats.whole },
-      ),
-      germination: typedNumber(
-        of(({ germinationPct }) => germinationPct),
-        { width: 12, format: formats.whole, allow: within(limits.germination, "Germination on the tag") },
-      ),
-      fieldSurvival: typedNumber(
-        of(({ fieldSurvivalPct }) => fieldSurvivalPct),
-        { width: 10, format: formats.whole },
-      ),
-      seedsPerUnit: typedNumber(
-        of(({ seedsPerUnit }) => seedsPerUnit),
-        { width: 10, format: formats.whole },
-      ),
-      unitPrice: typedNumber(
-        of(({ unitPriceUsd }) => unitPriceUsd),
-        { width: 9, format: formats.cents },
-      ),
-      treatment: typedNumber(
-        of(({ treatmentUsdPerUnit }) => treatmentUsdPerUnit),
-        { width: 11, format: formats.cents },
-      ),
+      crop: typedWords(pick(crops, "crop"), {
+        width: 30,
+        note: "Names that the lists of crops on other sheets offer.",
+      }),
+      price: typedNumber(pick(crops, "priceUsdPerBu"), {
+        width: 15,
+        format: formats.cents,
+        allow: within(limits.price, "Price to plan with, a bushel"),
+      }),
+      yield: typedNumber(pick(crops, "yieldBuPerAc"), {
+        width: 12,
+        format: formats.one,
+        allow: within(limits.yieldAny, "Usual yield in bushels"),
+        note: "Stands in where no field has the crop.",
+      }),
+      ...cropCostColumns(examples),
+      ...seedColumns(examples),
     },
   );
 }
 
+function cropCostColumns(examples: readonly CropExample[]) {
+  return {
+    costPerBushel: typedNumber(pick(examples, "costUsdPerBu"), {
+      width: 10,
+      format: formats.cents,
+      allow: within(limits.price, "Hauling, drying and storing a bushel"),
+      note: "Hauling, drying and storing: what each bushel costs after the combine.",
+    }),
+    nitrogen: typedNumber(pick(examples, "nitrogenLbPerAc"), {
+      width: 11,
+      format: formats.whole,
+      allow: within(limits.ratePounds, "Nitrogen, manure and credits taken off"),
+      note: "Use your state's rate for this crop and rotation; credits for manure and clover taken off.",
+    }),
+  };
+}
+
+function seedColumns(examples: readonly CropExample[]) {
+  const perCent = { width: 12, format: formats.whole };
+  return {
+    rowWidth: typedNumber(pick(examples, "rowWidthIn"), {
+      width: 10,
+      format: formats.one,
+      allow: within(limits.rowWidth, "Row width"),
+    }),
+    targetStand: typedNumber(pick(examples, "targetStandPerAc"), {
+      width: 12,
+      format: formats.whole,
+      allow: { kind: "between", min: 1000, max: 3_000_000, prompt: "Plants per acre wanted at harvest." },
+    }),
+    germination: typedNumber(pick(examples, "germinationPct"), {
+      ...perCent,
+      allow: within(limits.germination, "Germination on the seed tag"),
+    }),
+    fieldSurvival: typedNumber(pick(examples, "fieldSurvivalPct"), {
+      ...perCent,
+      allow: within(limits.germination, "Share of live seeds that become plants"),
+    }),
+    seedsPerUnit: typedNumber(pick(examples, "seedsPerUnit"), {
+      width: 11,
+      format: formats.whole,
+      allow: { kind: "between", min: 1000, max: 10_000_000, prompt: "Seeds in one bag or unit, from the tag." },
+      note: "Wheat is often sold by the 50 lb bag: seeds per pound on the tag × 50.",
+    }),
+    unitPrice: typedNumber(pick(examples, "unitPriceUsd"), {
+      width: 10,
+      format: formats.cents,
+      allow: within(limits.price, "Price of one unit"),
+    }),
+    treatment: typedNumber(pick(examples, "treatmentUsdPerUnit"), {
+      width: 11,
+      format: formats.cents,
+      allow: within(limits.price, "Treatment and inoculant on one unit"),
+    }),
+  };
+}
+
 function materialsBlock(): TableBlock {
-  const percentages = { width: 10, format: formats.one, allow: within(limits.share, "Analysis") };
+  const analysis = { width: 12, format: formats.one, allow: within(limits.share, "Analysis, percent by weight") };
   return tableBlock(
     materialTable,
-    { title: "Fertilizer", rows: materialExamples.length },
+    { title: "Fertilizer on offer", rows: materialExamples.length + spareMaterials },
     {
-      material: typedWords(
-        materialExamples.map(({ material }) => material),
-        { width: 30 },
-      ),
-      nitrogen: typedNumber(
-        materialExamples.map(({ nitrogenPct }) => nitrogenPct),
-        percentages,
-      ),
-      phosphate: typedNumber(
-        materialExamples.map(({ phosphatePct }) => phosphatePct),
-        percentages,
-      ),
-      potash: typedNumber(
-        materialExamples.map(({ potashPct }) => potashPct),
-        percentages,
-      ),
-      sulfur: typedNumber(
-        materialExamples.map(({ sulfurPct }) => sulfurPct),
-        percentages,
-      ),
-      price: typedNumber(
-        materialExamples.map(({ priceUsdPerTon }) => priceUsdPerTon),
-        { width: 10, format: formats.dollars },
-      ),
+      material: typedWords(pick(materialExamples, "material"), {
+        width: 30,
+        note: "Write over these, or add your own below.",
+      }),
+      nitrogen: typedNumber(pick(materialExamples, "nitrogenPct"), analysis),
+      phosphate: typedNumber(pick(materialExamples, "phosphatePct"), analysis),
+      potash: typedNumber(pick(materialExamples, "potashPct"), analysis),
+      sulfur: typedNumber(pick(materialExamples, "sulfurPct"), analysis),
+      price: typedNumber(pick(materialExamples, "priceUsdPerTon"), {
+        width: 10,
+        format: formats.dollars,
+        allow: within(limits.price, "Delivered price of a ton"),
+      }),
     },
   );
+}
+
+function moneyBlock(): EntriesBlock {
+  return {
+    kind: "entries",
+    key: "money",
+    title: "Operating money",
+    entries: [
+      typedEntry(
+        { key: "rate", label: "Interest", unit: "a year", format: formats.rate, name: farmNames.interestRate },
+        farmExamples.interestRate,
+        { kind: "between", min: 0, max: 1, prompt: "Interest a year: 8 % is 8% or 0.08." },
+      ),
+      typedEntry(
+        {
+          key: "months",
+          label: "Months the money is out",
+          unit: "months",
+          format: formats.whole,
+          name: farmNames.interestMonths,
+          says: "From buying the inputs to selling the crop.",
+        },
+        farmExamples.interestMonths,
+        { kind: "between", min: 0, max: 36, prompt: "Months from buying inputs to selling the crop." },
+      ),
+    ],
+  };
 }

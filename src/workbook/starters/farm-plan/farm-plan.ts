@@ -4,6 +4,9 @@ import { assumptionsSheet } from "./assumptions-sheet";
 import { farmContext } from "./farm-context";
 import { fieldsSheet } from "./fields-sheet";
 import { ledgerSheet, phosphate, potash } from "./ledger-sheet";
+import { limePlanSheet } from "./lime-plan-sheet";
+import { nutrientPlanSheet } from "./nutrient-plan-sheet";
+import { seedPlanSheet } from "./seed-plan-sheet";
 import { soilTestsSheet } from "./soil-tests-sheet";
 
 export function farmPlan(choices: StarterChoices): WorkbookModel {
@@ -17,6 +20,9 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
       soilTestsSheet(context),
       ledgerSheet(potash, context),
       ledgerSheet(phosphate, context),
+      limePlanSheet(context),
+      nutrientPlanSheet(context),
+      seedPlanSheet(context),
     ],
   };
 }

@@ -45,6 +45,8 @@ export const soilTable = headersOf("SoilTests", {
   potassium: "K ppm",
   cec: "CEC meq/100 g",
   organicMatter: "Organic matter %",
+  phosphorusRating: "P rating",
+  potassiumRating: "K rating",
 });
 
 const ledgerHeaders = {
@@ -67,3 +69,49 @@ const ledgerHeaders = {
 
 export const potashLedger = headersOf("PotashLedger", ledgerHeaders);
 export const phosphateLedger = headersOf("PhosphateLedger", ledgerHeaders);
+
+export const limePlan = headersOf("LimePlan", {
+  field: "Field",
+  acres: "Acres",
+  ph: "Soil pH",
+  bufferPh: "Buffer pH",
+  need: "Effective lime needed ton/ac",
+  rate: "Your lime ton/ac",
+  tons: "Tons",
+  perAcre: "Cost $/ac",
+  cost: "Cost $",
+  words: "What to do",
+});
+
+export const nutrientPlan = headersOf("NutrientPlan", {
+  field: "Field",
+  acres: "Acres",
+  lastCrop: "Last crop",
+  nextCrop: "Next crop",
+  yieldGoal: "Yield goal bu/ac",
+  phosphorus: "P ppm",
+  phosphateNeed: "P2O5 needed lb/ac",
+  phosphateRate: "Phosphate product lb/ac",
+  potassium: "K ppm",
+  cec: "CEC meq/100 g",
+  potashNeed: "K2O needed lb/ac",
+  potashRate: "Potash product lb/ac",
+  nitrogenInIt: "N that comes along lb/ac",
+  perAcre: "Cost $/ac",
+  phosphateTons: "Phosphate tons",
+  potashTons: "Potash tons",
+  cost: "Cost $",
+});
+
+export const seedPlan = headersOf("SeedPlan", {
+  field: "Field",
+  acres: "Acres",
+  nextCrop: "Crop",
+  rowWidth: "Row width in",
+  stand: "Stand wanted plants/ac",
+  rate: "Seeds to plant seeds/ac",
+  spacing: "Seed to seed in",
+  units: "Units to buy",
+  perAcre: "Cost $/ac",
+  cost: "Cost $",
+});

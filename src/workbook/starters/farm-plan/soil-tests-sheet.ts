@@ -1,87 +1,129 @@
+import { testRating } from "../../../functions/soil";
 import { limits } from "../../../core/limits";
+import { call } from "../../formula/call";
+import { formula, type Expression } from "../../formula/expression";
+import { whenNamed } from "../../formula/natives";
 import { formats } from "../../model/cell";
-import { oneOf, typedNumber, typedWords, within } from "../../model/columns";
+import { computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import type { ModelRule } from "../../model/rule";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { wordsFromFields } from "./field-rows";
 import { fieldTable, soilTable } from "./headers";
+import { named } from "./names";
 
-export function soilTestsSheet({ fields, rows }: FarmContext): SheetModel {
+const own = soilTable.own;
+
+const notes = {
+  field: "The same name as in the list of fields. The order does not matter.",
+  bufferPh:
+    "As the laboratory prints it. A lime test index of 68 is a buffer pH of 6.8. " +
+    "Leave blank where the laboratory left it out.",
+  phosphorus: "Parts per million of P. Pounds per acre on a report: divide by 2.",
+  potassium: "Parts per million of K. Pounds per acre on a report: divide by 2.",
+  rating: "The guide's word for this test and the next crop.",
+};
+
+export function soilTestsSheet(context: FarmContext): SheetModel {
   return {
     key: "soil-tests",
     name: "Soil tests",
     tabColor: tabColors.input,
     title: "Soil tests",
-    answers: "What the laboratory found in each field.",
+    answers: "What the laboratory found in each field, and the guide's word for it.",
     blocks: [
       tableBlock(
         soilTable,
-        { rows },
-        {
-          field: typedWords(
-            fields.map(({ field }) => field),
-            {
-              width: 18,
-              allow: oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields."),
-              note: "The same name as in the list of fields. The order does not matter.",
-            },
-          ),
-          ph: typedNumber(
-            fields.map(({ soilPh }) => soilPh),
-            {
-              width: 9,
-              format: formats.ph,
-              allow: within(limits.soilPh, "Soil pH in water"),
-            },
-          ),
-          bufferPh: typedNumber(
-            fields.map(({ bufferPh }) => bufferPh),
-            {
-              width: 9,
-              format: formats.ph,
-              allow: within(limits.bufferPh, "Buffer pH"),
-              note: "As the laboratory prints it. A lime test index of 68 is a buffer pH of 6.8. Leave blank where the laboratory left it out: no lime is called for there.",
-            },
-          ),
-          phosphorus: typedNumber(
-            fields.map(({ phosphorusPpm }) => phosphorusPpm),
-            {
-              width: 9,
-              format: formats.whole,
-              allow: within(limits.soilTestP, "Soil-test phosphorus"),
-              note: "Parts per million of P. Pounds per acre on a report: divide by 2.",
-            },
-          ),
-          potassium: typedNumber(
-            fields.map(({ potassiumPpm }) => potassiumPpm),
-            {
-              width: 9,
-              format: formats.whole,
-              allow: within(limits.soilTestK, "Soil-test potassium"),
-              note: "Parts per million of K. Pounds per acre on a report: divide by 2.",
-            },
-          ),
-          cec: typedNumber(
-            fields.map(({ cecMeq }) => cecMeq),
-            {
-              width: 11,
-              format: formats.one,
-              allow: within(limits.cec, "Cation exchange capacity"),
-            },
-          ),
-          organicMatter: typedNumber(
-            fields.map(({ organicMatterPct }) => organicMatterPct),
-            {
-              width: 11,
-              format: formats.one,
-              allow: within(limits.share, "Organic matter"),
-            },
-          ),
-        },
+        { rows: context.rows },
+        { ...acidityColumns(context), ...nutrientColumns(context), ...soilColumns(context), ...ratingColumns() },
       ),
+      {
+        kind: "paragraphs",
+        style: "says",
+        paragraphs: [
+          "Sample to the depth of the guide (8 inches for IN-MI-OH), at the same time of year, and keep the old reports: " +
+            "three tests in a row tell more than one.",
+        ],
+      },
     ],
     freeze: { table: soilTable.table, columns: 1 },
     print: { orientation: "landscape" },
   };
+}
+
+function acidityColumns({ fields }: FarmContext) {
+  const known = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
+  return {
+    field: typedWords(pick(fields, "field"), { width: 18, allow: known, note: notes.field }),
+    ph: typedNumber(pick(fields, "soilPh"), {
+      width: 9,
+      format: formats.ph,
+      allow: within(limits.soilPh, "Soil pH in water"),
+    }),
+    bufferPh: typedNumber(pick(fields, "bufferPh"), {
+      width: 9,
+      format: formats.ph,
+      allow: within(limits.bufferPh, "Buffer pH"),
+      note: notes.bufferPh,
+    }),
+  };
+}
+
+function nutrientColumns({ fields }: FarmContext) {
+  const ppm = { width: 9, format: formats.whole };
+  return {
+    phosphorus: typedNumber(pick(fields, "phosphorusPpm"), {
+      ...ppm,
+      allow: within(limits.soilTestP, "Soil-test phosphorus"),
+      note: notes.phosphorus,
+    }),
+    potassium: typedNumber(pick(fields, "potassiumPpm"), {
+      ...ppm,
+      allow: within(limits.soilTestK, "Soil-test potassium"),
+      note: notes.potassium,
+    }),
+  };
+}
+
+function soilColumns({ fields }: FarmContext) {
+  return {
+    cec: typedNumber(pick(fields, "cecMeq"), {
+      width: 12,
+      format: formats.one,
+      allow: within(limits.cec, "Cation exchange capacity"),
+    }),
+    organicMatter: typedNumber(pick(fields, "organicMatterPct"), {
+      width: 11,
+      format: formats.one,
+      allow: within(limits.share, "Organic matter"),
+    }),
+  };
+}
+
+function ratingColumns() {
+  return {
+    phosphorusRating: ratingColumn("P2O5", "phosphorus"),
+    potassiumRating: ratingColumn("K2O", "potassium"),
+  };
+}
+
+function ratingColumn(nutrient: "P2O5" | "K2O", test: "phosphorus" | "potassium") {
+  const rating = call(testRating, {
+    nutrient,
+    soilTest: own(test),
+    guide: named("guide"),
+    crop: wordsFromFields(own("field"), "nextCrop"),
+    cec: own("cec"),
+    method: named("labMethod"),
+  });
+  return computedWords(whenNamed(own("field"), rating), { width: 14, note: notes.rating, rules: lowRatings(test) });
+}
+
+/** Words that guides use for a test that holds the crop back. */
+function lowRatings(test: "phosphorus" | "potassium"): ModelRule[] {
+  const cell = own(test === "phosphorus" ? "phosphorusRating" : "potassiumRating");
+  const isLow: Expression = formula`OR(${cell}="deficient",ISNUMBER(SEARCH("low",${cell})))`;
+  return [{ kind: "formula", formula: isLow, look: "attention" }];
 }

@@ -1,0 +1,151 @@
+import { finenessSystemWords, limeMethodWords } from "../../../functions/words";
+import { limeQuality } from "../../../functions/soil";
+import { limits } from "../../../core/limits";
+import { finenessSystems } from "../../../reference/soil";
+import { call } from "../../formula/call";
+import { formula } from "../../formula/expression";
+import { place } from "../../formula/reference";
+import type { EntriesBlock, Entry } from "../../model/block";
+import { formats } from "../../model/cell";
+import { oneOf, within } from "../../model/columns";
+import { computedEntry, typedEntry } from "../../model/entries";
+import { farmExamples } from "../../scenario/farm-examples";
+import { labelsOf } from "../labels-of";
+import type { FarmContext } from "./farm-context";
+import { farmNames } from "./names";
+
+const system = finenessSystems.oh;
+
+/** What the pH should be, and what the lime at hand is worth. */
+export function limeBlock({ limeMethod }: FarmContext): EntriesBlock {
+  return {
+    kind: "entries",
+    key: "lime",
+    title: "Lime",
+    entries: [...needLines(limeMethod), ...qualityLines(), ...priceLines()],
+  };
+}
+
+function needLines(method: string): Entry[] {
+  return [
+    typedEntry(
+      {
+        key: "method",
+        label: "Lime table",
+        name: farmNames.limeMethod,
+        says: "The region whose buffer and table the laboratory uses.",
+      },
+      method,
+      oneOf(labelsOf(limeMethodWords), "Region whose buffer pH the laboratory measured."),
+    ),
+    typedEntry(
+      {
+        key: "target",
+        label: "pH to lime to",
+        format: formats.ph,
+        name: farmNames.targetPh,
+        says: "Most tables are printed for 6.0, 6.5 and 6.8 only.",
+      },
+      farmExamples.targetPh,
+      within(limits.targetPh, "pH wanted"),
+    ),
+    typedEntry(
+      {
+        key: "trigger",
+        label: "Lime when this far below",
+        unit: "pH",
+        format: formats.ph,
+        name: farmNames.limeTrigger,
+        says: "Closer than this, lime can wait for the next test (Extension Bulletin E-2567: 0.2 to 0.3).",
+      },
+      farmExamples.limeTriggerPh,
+      { kind: "between", min: 0, max: 2, prompt: "pH units below the wanted pH." },
+    ),
+    typedEntry(
+      { key: "depth", label: "Depth to lime", unit: "in", format: formats.one, name: farmNames.limeDepth },
+      farmExamples.depthIn,
+      within(limits.depth, "Depth that lime is mixed to; about 4 for no-till"),
+    ),
+  ];
+}
+
+function qualityLines(): Entry[] {
+  const passing = [
+    farmExamples.limePassing8MeshPct,
+    farmExamples.limePassing20MeshPct,
+    farmExamples.limePassing60MeshPct,
+  ];
+  const shares = formula`${place("lime.passes1")}:${place("lime.passes3")}`;
+  return [
+    percentLine("cce", "Calcium carbonate equivalent", farmExamples.limeCcePct, "From the supplier's analysis."),
+    ...system.sieves.map((mesh, index) =>
+      percentLine(`passes${index + 1}`, `Passes the ${mesh}-mesh sieve`, passing[index] ?? null, ""),
+    ),
+    percentLine("moisture", "Moisture", farmExamples.limeMoisturePct, ""),
+    typedEntry(
+      { key: "system", label: "Measure", says: "The state measure of effective lime with these sieves." },
+      system.label,
+      oneOf(sameSieves(), "State measure that uses these three sieves."),
+    ),
+    computedEntry(
+      {
+        key: "quality",
+        label: "Counts as fully effective",
+        unit: "%",
+        format: formats.one,
+        name: farmNames.limeQuality,
+      },
+      call(limeQuality, {
+        cce: place("lime.cce"),
+        finenessShares: shares,
+        system: place("lime.system"),
+        moisture: place("lime.moisture"),
+        report: "passing",
+      }),
+    ),
+  ];
+}
+
+function priceLines(): Entry[] {
+  return [
+    typedEntry(
+      {
+        key: "price",
+        label: "Price, delivered and spread",
+        unit: "$/ton",
+        format: formats.cents,
+        name: farmNames.limePrice,
+      },
+      farmExamples.limePriceUsdPerTon,
+      within(limits.price, "A ton delivered and spread"),
+    ),
+    typedEntry(
+      {
+        key: "years",
+        label: "Lasts",
+        unit: "years",
+        format: formats.whole,
+        name: farmNames.limeYears,
+        says: "Budgets carry lime over these years.",
+      },
+      farmExamples.limeLastsYears,
+      { kind: "between", min: 1, max: 20, whole: true, prompt: "Years a liming lasts; 3 to 8 is usual." },
+    ),
+  ];
+}
+
+function percentLine(key: string, label: string, start: number | null, says: string): Entry {
+  return typedEntry({ key, label, unit: "%", format: formats.one, says }, start, {
+    kind: "between",
+    min: 0,
+    max: 150,
+    prompt: `${label}, percent.`,
+  });
+}
+
+function sameSieves(): string[] {
+  return Object.values(finenessSystems)
+    .filter(({ sieves }) => String(sieves) === String(system.sieves))
+    .map(({ label }) => label)
+    .filter((label) => labelsOf(finenessSystemWords).includes(label));
+}

@@ -1,0 +1,111 @@
+import { limeNeed, limeRate } from "../../../functions/soil";
+import { call } from "../../formula/call";
+import { formula, type Expression } from "../../formula/expression";
+import { quiet, shown, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { formats } from "../../model/cell";
+import { computed, computedWords } from "../../model/columns";
+import { tableBlock } from "../../model/table";
+import type { SheetModel } from "../../model/workbook-model";
+import { tabColors } from "../tab-colors";
+import type { FarmContext } from "./farm-context";
+import { fieldOfRow, fromFields, fromSoilTest } from "./field-rows";
+import { limePlan } from "./headers";
+import { named } from "./names";
+
+const own = limePlan.own;
+const field = own("field");
+
+/** Above this, lime works better in two halves, one before and one after tillage. */
+const splitAboveTonPerAc = 4;
+
+export function limePlanSheet({ rows }: FarmContext): SheetModel {
+  return {
+    key: "lime-plan",
+    name: "Lime plan",
+    tabColor: tabColors.answer,
+    title: "Lime plan",
+    answers: "Which fields call for lime, how much of the lime at hand, and what it costs.",
+    blocks: [
+      tableBlock(
+        limePlan,
+        { rows, wholeLabel: "Whole farm" },
+        { ...testColumns(), ...rateColumns(), ...costColumns() },
+      ),
+      {
+        kind: "paragraphs",
+        style: "says",
+        paragraphs: [
+          "Lime takes 6 to 12 months to work: spread it well ahead of the crop that needs it, and test again before liming again. " +
+            "Where lime stays on the surface, about 2 ton/ac at a time is enough.",
+        ],
+      },
+    ],
+    freeze: { table: limePlan.table, columns: 1 },
+    print: { orientation: "landscape" },
+  };
+}
+
+function testColumns() {
+  return {
+    field: computedWords(fieldOfRow(limePlan), { width: 18 }),
+    acres: computed(fromFields(field, "acres"), {
+      width: 9,
+      format: formats.one,
+      whole: sumOfAmounts(limePlan.all("acres")),
+    }),
+    ph: computed(fromSoilTest(field, "ph"), { width: 9, format: formats.ph }),
+    bufferPh: computed(fromSoilTest(field, "bufferPh"), { width: 9, format: formats.ph }),
+  };
+}
+
+function rateColumns() {
+  const isClose = formula`${named("targetPh")}-${own("ph")}<${named("limeTrigger")}-0.001`;
+  const rate = call(limeRate, { need: own("need"), quality: named("limeQuality") });
+  return {
+    need: computed(
+      whenNamed(
+        field,
+        call(limeNeed, {
+          pH: own("ph"),
+          bufferPH: own("bufferPh"),
+          targetPH: named("targetPh"),
+          method: named("limeMethod"),
+          depthIn: named("limeDepth"),
+        }),
+      ),
+      { width: 14, format: formats.two, note: "Tons of fully effective lime to reach the wanted pH." },
+    ),
+    rate: computed(quiet(formula`IF(${isClose},0,${rate})`), {
+      width: 11,
+      format: formats.one,
+      note: "Tons of the lime at hand, by its effective share; 0 where the pH is close enough to wait for the next test.",
+      rules: [{ kind: "compare", when: "above", value: 0, look: "attention" }],
+    }),
+    tons: computed(quiet(formula`${own("rate")}*${own("acres")}`), {
+      width: 10,
+      format: formats.whole,
+      whole: sumOfAmounts(limePlan.all("tons")),
+    }),
+  };
+}
+
+function costColumns() {
+  return {
+    perAcre: computed(quiet(formula`${own("rate")}*${named("limePrice")}`), { width: 10, format: formats.cents }),
+    cost: computed(quiet(formula`${own("perAcre")}*${own("acres")}`), {
+      width: 12,
+      format: formats.dollars,
+      whole: sumOfAmounts(limePlan.all("cost")),
+    }),
+    words: computedWords(whenNamed(field, whatToDo()), { width: 36 }),
+  };
+}
+
+/** "▲ lime 4.4 ton/ac, half before and half after tillage", or why not. */
+function whatToDo(): Expression {
+  const rate = own("rate");
+  const split = formula`IF(${rate}>${splitAboveTonPerAc},", in two halves","")`;
+  const amount = formula`"▲ lime "&${shown(rate, "0.0")}&" ton/ac"&${split}`;
+  const none = formula`IF(${own("ph")}<${named("targetPh")},"● close enough: test again","● no lime")`;
+  return formula`IF(ISNUMBER(${rate}),IF(${rate}>0,${amount},${none}),"● waits for the soil test")`;
+}

@@ -1,0 +1,34 @@
+import type { Reference } from "../../formula/reference";
+
+/** Defined names of the single inputs and of what follows from them, by key in the code. */
+export const farmNames = {
+  farmName: "farm_name",
+  season: "season",
+  guide: "guide",
+  labMethod: "lab_method",
+  nitrogenPrice: "nitrogen_price",
+  phosphateAnalysis: "phosphate_analysis",
+  phosphateNitrogen: "phosphate_nitrogen",
+  phosphateTonPrice: "phosphate_ton_price",
+  phosphatePrice: "phosphate_price",
+  potashAnalysis: "potash_analysis",
+  potashTonPrice: "potash_ton_price",
+  potashPrice: "potash_price",
+  spreadingCost: "spreading_cost",
+  limeMethod: "lime_method",
+  targetPh: "target_ph",
+  limeTrigger: "lime_trigger",
+  limeDepth: "lime_depth",
+  limeQuality: "lime_quality",
+  limePrice: "lime_price",
+  limeYears: "lime_years",
+  interestRate: "interest_rate",
+  interestMonths: "interest_months",
+} as const;
+
+export type FarmName = keyof typeof farmNames;
+
+/** Points to a named input. */
+export function named(name: FarmName): Reference {
+  return { to: "name", key: farmNames[name] };
+}

@@ -1,0 +1,109 @@
+import { seedCostFunction, seedRateFunction, seedSpacingFunction, seedUnitsFunction } from "../../../functions/seed";
+import { call } from "../../formula/call";
+import { formula, type Expression, type Term } from "../../formula/expression";
+import { quiet, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { formats } from "../../model/cell";
+import { computed, computedWords } from "../../model/columns";
+import { tableBlock } from "../../model/table";
+import type { SheetModel } from "../../model/workbook-model";
+import { tabColors } from "../tab-colors";
+import { ofCrop } from "./crop-lookup";
+import type { FarmContext } from "./farm-context";
+import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
+import { seedPlan } from "./headers";
+
+const own = seedPlan.own;
+const field = own("field");
+const crop = own("nextCrop");
+
+export function seedPlanSheet({ rows }: FarmContext): SheetModel {
+  return {
+    key: "seed-plan",
+    name: "Seed plan",
+    tabColor: tabColors.answer,
+    title: "Seed plan",
+    answers: "How many seeds to plant for the stand you want, how many units to buy, and what they cost.",
+    blocks: [
+      tableBlock(
+        seedPlan,
+        { rows, wholeLabel: "Whole farm" },
+        { ...fieldColumns(), ...rateColumns(), ...costColumns() },
+      ),
+      {
+        kind: "paragraphs",
+        style: "caution",
+        paragraphs: [
+          "Treated seed never goes into grain, feed or oil. Its label says what to wear and what to do with leftovers.",
+        ],
+      },
+    ],
+    freeze: { table: seedPlan.table, columns: 1 },
+    print: { orientation: "landscape" },
+  };
+}
+
+/** Seeds to plant per acre for the stand, germination and survival that the table of crops gives. */
+export function seedRateOf(cropName: Term): Expression {
+  return call(seedRateFunction, {
+    targetStand: ofCrop(cropName, "targetStand"),
+    germination: ofCrop(cropName, "germination"),
+    fieldSurvival: ofCrop(cropName, "fieldSurvival"),
+  });
+}
+
+/** Seed and treatment per acre at a rate. */
+export function seedCostOf(cropName: Term, rate: Term): Expression {
+  return call(seedCostFunction, {
+    rate,
+    unitPrice: ofCrop(cropName, "unitPrice"),
+    seedsPerUnit: ofCrop(cropName, "seedsPerUnit"),
+    treatmentPerUnit: ofCrop(cropName, "treatment"),
+  });
+}
+
+function fieldColumns() {
+  return {
+    field: computedWords(fieldOfRow(seedPlan), { width: 18 }),
+    acres: computed(fromFields(field, "acres"), {
+      width: 9,
+      format: formats.one,
+      whole: sumOfAmounts(seedPlan.all("acres")),
+    }),
+    nextCrop: computedWords(wordsFromFields(field, "nextCrop"), { width: 10 }),
+    rowWidth: computed(quiet(ofCrop(crop, "rowWidth")), { width: 10, format: formats.one }),
+    stand: computed(quiet(ofCrop(crop, "targetStand")), { width: 12, format: formats.whole }),
+  };
+}
+
+function rateColumns() {
+  const whenCropKnown = (value: Expression) => whenNamed(crop, value);
+  return {
+    rate: computed(whenCropKnown(seedRateOf(crop)), {
+      width: 12,
+      format: formats.whole,
+      note: "Stand wanted over germination and field survival.",
+    }),
+    spacing: computed(whenCropKnown(call(seedSpacingFunction, { rate: own("rate"), rowWidth: own("rowWidth") })), {
+      width: 10,
+      format: formats.two,
+      note: "What to find when digging behind the planter.",
+    }),
+    units: computed(
+      whenCropKnown(
+        call(seedUnitsFunction, { rate: own("rate"), acres: own("acres"), seedsPerUnit: ofCrop(crop, "seedsPerUnit") }),
+      ),
+      { width: 9, format: formats.whole, note: "Whole units for this field; no reserve for replanting." },
+    ),
+  };
+}
+
+function costColumns() {
+  return {
+    perAcre: computed(whenNamed(crop, seedCostOf(crop, own("rate"))), { width: 10, format: formats.cents }),
+    cost: computed(quiet(formula`${own("perAcre")}*${own("acres")}`), {
+      width: 12,
+      format: formats.dollars,
+      whole: sumOfAmounts(seedPlan.all("cost")),
+    }),
+  };
+}
