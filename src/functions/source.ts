@@ -35,7 +35,11 @@ export function sourceFunction(all: readonly WorksheetFunction[]) {
     summary: "The publications behind a function's numbers.",
     args: {
       function: choice(names, { says: "name of the function, such as REMOVAL" }),
-      guide: optional(choice(guideWords, { says: "only this region's guide" }), null, "every guide it knows"),
+      guide: optional(
+        choice(guideWords, { says: "only this region's guide, where the function knows guides" }),
+        null,
+        "every guide it knows",
+      ),
     },
     returns: { shape: "table", unit: "", says: "publisher, title, year, where in it, and what to check" },
     sources: [],
@@ -77,10 +81,8 @@ export function sourceFunction(all: readonly WorksheetFunction[]) {
   });
 }
 
-function publicationsOf(fn: WorksheetFunction, guide: GuideKey | null): Publication[] {
-  if (guide !== null && !("guide" in fn.args)) {
-    refuse({ kind: "refused", argument: "guide", because: `${fn.name} does not depend on one. Leave it out.` });
-  }
+function publicationsOf(fn: WorksheetFunction, asked: GuideKey | null): Publication[] {
+  const guide = "guide" in fn.args ? asked : null;
   const cited = citedBy(fn, guide === null ? null : guides[guide].label);
   if (guide !== null && fn.cites && cited.length === 0) {
     refuse({ kind: "notPublished", what: `number for ${fn.name}`, where: guides[guide].label });
