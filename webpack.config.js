@@ -87,7 +87,11 @@ function browserPage(mode) {
         scriptLoading: "defer",
         minify: false,
       }),
-      new IgnorePlugin({ resourceRegExp: /hyphen.*\/(?!en)[a-z-]+(\.js)?$/i }),
+      // The grid brings hyphenation rules of seventy languages; the page speaks English.
+      new IgnorePlugin({
+        resourceRegExp: /^\.\/(?!en-|index)[a-z]{2,3}(-[a-z0-9]+)*-[\w-]{8}\.js$/,
+        contextRegExp: /engine-render/,
+      }),
     ],
   };
 }
