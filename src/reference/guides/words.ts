@@ -5,7 +5,10 @@ export const extractants = {
   bray: { label: "Bray P1", also: ["Bray", "Bray 1", "Bray-Kurtz P1", "weak Bray"] },
   olsen: { label: "Olsen", also: ["bicarbonate", "sodium bicarbonate"] },
   ammoniumAcetate: { label: "ammonium acetate", also: ["AA", "NH4OAc", "ammonium acetate dried"] },
-  ammoniumAcetateMoist: { label: "ammonium acetate, field-moist", also: ["field moist", "moist K"] },
+  ammoniumAcetateMoist: {
+    label: "field-moist ammonium acetate",
+    also: ["ammonium acetate field-moist", "field moist", "moist K"],
+  },
 } as const;
 
 export type ExtractantKey = keyof typeof extractants;
