@@ -1,4 +1,4 @@
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawnSync } from "node:child_process";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
@@ -28,6 +28,7 @@ export async function paintSample(sample: Sample, target: string, office: Office
   const picture = path.join(office.folder, `${sample.starter.key}.png`);
   photograph(album, picture, shown.length);
   copyFileSync(picture, target);
+  makeSmall(target);
 }
 
 /** Where the main sheets start, counted in pages from 0: a sheet's first page opens with its title. */
@@ -66,4 +67,18 @@ function photograph(album: string, picture: string, count: number): void {
   execFileSync(findOrInstallChromium(), [...options, `--screenshot=${picture}`, pathToFileURL(album).href], {
     stdio: "ignore",
   });
+}
+
+/** Few colours are enough for printed pages, and make the picture a third as large; done where pngquant is there. */
+function makeSmall(picture: string): void {
+  const { error } = spawnSync("pngquant", [
+    "--force",
+    "--skip-if-larger",
+    "--strip",
+    "--output",
+    picture,
+    "64",
+    picture,
+  ]);
+  if (error) console.log("pngquant is not installed: the picture stays as large as it is.");
 }

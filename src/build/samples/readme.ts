@@ -20,7 +20,7 @@ ${starters.map(section).join("\n")}
 ## Making them again
 
 \`npm run samples\` writes the workbooks: the same code gives the same bytes. \`npm run samples -- --pictures\` also
-paints the pictures, and needs LibreOffice, pdftoppm and Chromium for it.
+paints the pictures, and needs LibreOffice, poppler's pdftoppm and Chromium for it (pngquant makes them smaller).
 `;
 }
 

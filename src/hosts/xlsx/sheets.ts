@@ -54,7 +54,7 @@ function table({ plan, columns }: TableFacts): TableDefinition {
   return {
     name: plan.name,
     range: areaAddress(plan.area),
-    columns: columns.map(({ name }) => ({ name })),
+    columns: columns.map(({ name }) => ({ name: name.replace(/\r?\n/g, "_x000a_") })),
     style: "TableStyleLight1",
     showRowStripes: false,
     showTotalRow: plan.totals,
