@@ -63,7 +63,9 @@ export const partialBudgetFunction = worksheetFunction({
     line("Reduced returns", result.reducedReturnsUsd, "$"),
     line("Against the change", result.lossesUsd, "$"),
     line("Net change", result.netUsd, "$"),
-    line("Returned per dollar of added cost", result.returnPerDollar ?? "no added cost", "$"),
+    result.returnPerDollar === null
+      ? line("Returned per dollar of added cost", "nothing is spent")
+      : line("Returned per dollar of added cost", result.returnPerDollar, "$"),
   ],
 });
 

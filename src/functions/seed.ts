@@ -167,7 +167,7 @@ export const rowLengthFunction = worksheetFunction({
     fractionOfAcre: optional(fractionOfAcre, 0.001, "1/1000"),
   },
   returns: { shape: "one", unit: "ft", says: "length of one row" },
-  sources: ["acre-geometry"],
+  sources: ["acre-geometry", "ndsu-procrop-row-length"],
   example: {
     call: [30],
     gives: 17.424,
@@ -198,7 +198,7 @@ export const standCountFunction = worksheetFunction({
     ),
   },
   returns: { shape: "one", unit: "plants/ac", says: "mean stand over the places counted" },
-  sources: ["acre-geometry"],
+  sources: ["acre-geometry", "ndsu-procrop-row-length"],
   example: {
     call: [[[28], [31], [30], [26], [29]], 30],
     gives: 28_800,

@@ -21,7 +21,13 @@ export const unitConvertFunction = worksheetFunction({
     ),
   },
   returns: { shape: "one", unit: "the unit asked for", says: "the value in that unit" },
-  sources: ["nist-sp-811-2008", "mn-statutes-239.32", "usda-weight-per-bushel", "uwex-bushels-test-weight"],
+  sources: [
+    "nist-sp-811-2008",
+    "nist-hb-44-c",
+    "mn-statutes-239.32",
+    "usda-weight-per-bushel",
+    "uwex-bushels-test-weight",
+  ],
   example: {
     call: [200, "bu/ac", "t/ha", "corn"],
     gives: 12.5535,

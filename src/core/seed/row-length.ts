@@ -24,7 +24,7 @@ export function rowLength({ rowWidthIn, fractionOfAcre }: { rowWidthIn: number; 
 
   const rowFeetPerAc = rowFootInchPerAcre / rowWidthIn;
   const feet = rowFeetPerAc * fractionOfAcre;
-  const inches = Math.round(feet * 12);
+  const inches = Math.round(Number((feet * 12).toPrecision(15))); // halves as a spreadsheet rounds them
   return { feet, wholeFeet: Math.floor(inches / 12), restInches: inches % 12, rowFeetPerAc };
 }
 
