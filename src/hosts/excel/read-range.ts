@@ -1,5 +1,5 @@
 import { HostError, type HostRange, type HostValue } from "../port";
-import { parseAddress } from "../address";
+import { areaAddress, parseAddress } from "../address";
 import { runExcel } from "./run-excel";
 
 /** More cells than this nobody reads in a pane, and Excel may refuse to hand them over. */
@@ -10,17 +10,25 @@ export function readSelection(): Promise<HostRange> {
   return runExcel((context) => readRange(context, context.workbook.getSelectedRange()));
 }
 
-/** The cells at an address such as "Fields!B7", on the sheet in sight when it names none; or those of a name. */
+/**
+ * The cells at an address such as "Fields!B7", on the sheet in sight when it names none; those of a name; or those of a
+ * table column such as "Fields[Acres]".
+ */
 export function readAddress(address: string): Promise<HostRange> {
   return runExcel((context) => readRange(context, rangeAt(context, address)));
 }
 
 function rangeAt({ workbook }: Excel.RequestContext, address: string): Excel.Range {
   const place = parseAddress(address);
-  if (place === undefined) return workbook.names.getItem(address).getRange();
-  const sheet =
-    place.sheet === undefined ? workbook.worksheets.getActiveWorksheet() : workbook.worksheets.getItem(place.sheet);
-  return sheet.getRange(address.slice(address.lastIndexOf("!") + 1));
+  if (place !== undefined) {
+    const sheet =
+      place.sheet === undefined ? workbook.worksheets.getActiveWorksheet() : workbook.worksheets.getItem(place.sheet);
+    return sheet.getRange(areaAddress(place.area));
+  }
+  const [, table, column] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(address) ?? [];
+  if (table === undefined || column === undefined) return workbook.names.getItem(address).getRange();
+  // Inside the brackets an apostrophe makes the next character an ordinary one.
+  return workbook.tables.getItem(table).columns.getItem(column.replace(/'(.)/g, "$1")).getDataBodyRange();
 }
 
 async function readRange(context: Excel.RequestContext, range: Excel.Range): Promise<HostRange> {

@@ -9,6 +9,8 @@ import type { RequestBody, ResponseBody } from "./memory/request-processor";
  */
 export interface GenuineOffice {
   readonly window: OfficeWindow;
+  /** The person selects other cells. */
+  select(): void;
   close(): void;
 }
 
@@ -22,6 +24,7 @@ interface OfficeWindow {
   readonly OSF: { readonly _OfficeAppFactory: { setContext(context: typeof Office.context): void } };
   readonly OfficeExtension: {
     readonly SessionBase: { _overrideSession: unknown };
+    readonly CommonUtility: { _doApiNotSupportedCheck: boolean };
     readonly HostBridge: { init(bridge: HostBridge): void };
   };
   eval(script: string): unknown;
@@ -50,36 +53,46 @@ export async function loadOffice(level = 20): Promise<GenuineOffice> {
   });
   const window = dom.window as unknown as OfficeWindow; // the library adds these to the window
   await until(() => "Excel" in window && "OfficeExtension" in window && "CustomFunctions" in window);
-  window.OSF._OfficeAppFactory.setContext(contextOf(level));
-  return { window, close: () => dom.window.close() };
+  const listeners: Listener[] = [];
+  window.OSF._OfficeAppFactory.setContext(contextOf(level, listeners));
+  window.OfficeExtension.CommonUtility._doApiNotSupportedCheck = true;
+  return {
+    window,
+    select: () => listeners.forEach((listener) => listener({ document: window.Office.context.document })),
+    close: () => dom.window.close(),
+  };
 }
 
-/** The library checks every member it offers against what the host says it supports. */
-function contextOf(level: number): typeof Office.context {
+type Listener = (event: unknown) => void;
+
+/** The library can check every member it offers against what the host says it supports, and asks here for events. */
+function contextOf(level: number, listeners: Listener[]): typeof Office.context {
   const isSetSupported = (name: string, version = "1.1") =>
     name !== "ExcelApi" || Number(version.split(".")[1]) <= level;
-  return { requirements: { isSetSupported } } as unknown as typeof Office.context; // all that is used of it
+  const addHandlerAsync = (_event: string, listener: Listener, done: (result: object) => void) => {
+    listeners.push(listener);
+    done({ status: "succeeded" });
+  };
+  const context: unknown = { requirements: { isSetSupported }, document: { addHandlerAsync } };
+  return context as typeof Office.context; // all that is used of it
 }
 
 /** Lets a host in memory answer every request from now on. */
-export function answerRequests({ window }: GenuineOffice, answer: Answer): { select(): void } {
-  const listeners: (() => void)[] = [];
+export function answerRequests({ window }: GenuineOffice, answer: Answer): void {
   window.OfficeExtension.SessionBase._overrideSession = {
     _resolveRequestUrlAndHeaderInfo: () => Promise.resolve(null),
-    getEventRegistration: () => ({
-      register: (_event: number, _target: string, listener: () => void) => Promise.resolve(listeners.push(listener)),
-    }),
+    getEventRegistration: () => null,
     _createRequestExecutorOrNull: () => ({
       executeAsync: (_data: unknown, _flags: number, { Body }: { Body: unknown }) =>
         Promise.resolve({ ErrorCode: "", ErrorMessage: "", Headers: {}, Body: answer(plain(Body)) }),
     }),
   };
-  return { select: () => listeners.forEach((listener) => listener()) };
 }
 
 /** Whether a request only lets go of ranges, which the library sends on its own some time after the work. */
 export function isCleaningUp({ Actions }: RequestBody): boolean {
-  return Actions.every(({ Name }) => Name === "_RemoveReference");
+  const letsGo = (name: string) => name === "_RemoveReference";
+  return Actions.some(({ Name }) => letsGo(Name)) && Actions.every(({ Name }) => Name === "" || letsGo(Name));
 }
 
 /** A request as it crosses to another process. */

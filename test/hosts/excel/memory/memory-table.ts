@@ -1,6 +1,6 @@
 import { areaAddress } from "../../../../src/hosts/address";
 import type { Area } from "../../../../src/workbook/plan";
-import { areasOf } from "./memory-range";
+import { areasOf, type MemoryRange } from "./memory-range";
 import type { MemorySheet } from "./memory-sheet";
 import { Refusal } from "./request-processor";
 
@@ -50,6 +50,18 @@ export class MemoryTable {
     this.area = { ...this.area, bottom: this.area.bottom + 1 };
     this.sheet.cells.touch(this.area.bottom, this.area.left).content = "Total";
     this.sheet.cells.touch(this.area.bottom, this.area.right).content = "=SUBTOTAL(109,[Last])";
+  }
+
+  readonly Columns = { GetItem: (head: string) => ({ GetDataBodyRange: () => this.columnBelow(head) }) };
+
+  private columnBelow(head: string): MemoryRange {
+    const { top, left, right, bottom } = this.area;
+    for (let column = left; column <= right; column++) {
+      if (this.sheet.cells.at(top, column)?.content !== head) continue;
+      const body = { top: top + 1, left: column, bottom: this.totals ? bottom - 1 : bottom, right: column };
+      return this.sheet.GetRange(areaAddress(body));
+    }
+    throw new Refusal("ItemNotFound", head);
   }
 
   get address(): string {

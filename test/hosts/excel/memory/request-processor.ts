@@ -28,6 +28,8 @@ interface Action {
 
 export interface ResponseBody {
   readonly Results: readonly { readonly ActionId: number; readonly Value: unknown }[];
+  /** The trace marks that were reached: the library waits for them before it counts a listener as added. */
+  readonly TraceIds?: readonly number[];
   readonly Error?: { readonly Code: string; readonly Message: string; readonly Location: string };
 }
 
@@ -45,7 +47,7 @@ export class Refusal extends Error {
 type Thing = Record<string, unknown>;
 
 const pathTypes = { root: 1, method: 3, property: 4, indexer: 5, reference: 6, nothing: 7 } as const;
-const actionTypes = { instantiate: 1, query: 2, method: 3, set: 4 } as const;
+const actionTypes = { instantiate: 1, query: 2, method: 3, set: 4, trace: 5 } as const;
 
 /** Answers requests from ordinary objects. Objects that Excel keeps references to are kept here too. */
 export class RequestProcessor {
@@ -74,7 +76,8 @@ export class RequestProcessor {
         if (index >= failBefore) throw new Refusal("GeneralException", "injected");
         Results.push({ ActionId: action.Id, Value: this.perform(action, resolve) });
       });
-      return { Results };
+      const traces = Actions.filter(({ ActionType }) => ActionType === actionTypes.trace);
+      return { Results, TraceIds: traces.map(({ Id }) => Id) };
     } catch (thrown) {
       if (!(thrown instanceof Refusal)) throw thrown;
       return { Results, Error: { Code: thrown.code, Message: thrown.message, Location: "" } };
@@ -97,6 +100,7 @@ export class RequestProcessor {
     { ActionType, Name, ObjectPathId, ...action }: Action,
     resolve: (id: number) => Thing | null,
   ): unknown {
+    if (ActionType === actionTypes.trace) return null;
     const thing = resolve(ObjectPathId);
     if (thing === null) return null;
     switch (ActionType) {
