@@ -14,9 +14,6 @@ const idle = new Set(
   ),
 );
 
-/** A word must reach this closeness to count, so that "seed" does not find "need". */
-const closeEnough = 0.45;
-
 const indexed = new WeakMap<WorksheetFunction, readonly Place[]>();
 
 /**
@@ -54,8 +51,13 @@ function closeness(wanted: string, here: string): number {
   if (wanted.length >= 3 && here.startsWith(wanted)) return 0.8;
   if (wanted.length >= 4 && here.length >= 4 && wanted.startsWith(here)) return 0.6;
   if (wanted.length >= 4 && here.includes(wanted)) return 0.6;
-  if (wanted.length >= 5 && wanted[0] === here[0] && distance(wanted, here) === 1) return closeEnough;
-  return 0;
+  return wanted.length >= 5 && isSlipOf(wanted, here) ? 0.45 : 0;
+}
+
+/** One wrong letter in a word or in the beginning of a joined name; the first letter has to be right. */
+function isSlipOf(wanted: string, here: string): boolean {
+  if (wanted[0] !== here[0]) return false;
+  return distance(wanted, here) === 1 || distance(wanted, here.slice(0, wanted.length)) === 1;
 }
 
 function placesOf(fn: WorksheetFunction): readonly Place[] {

@@ -9,19 +9,13 @@ import {
   type AstExpression,
 } from "@borgar/fx";
 import { ArrivedError } from "../../../functions/frame/arguments";
-import {
-  isBlank,
-  isCellError,
-  toMatrix,
-  type CellIn,
-  type Matrix,
-  type RawArgument,
-} from "../../../functions/frame/cell";
+import { isBlank, isCellError, type CellIn, type RawArgument } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
 import type { HostRange, WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
 import { ownFunction } from "./formula";
+import { cellCount, firstCell } from "./rectangle";
 import { readReference } from "./references";
 
 const say = words.working;
@@ -57,7 +51,7 @@ export async function argumentValue(node: Node, reader: Reader): Promise<RawArgu
 
 async function arrayRow(row: readonly AstExpression[], reader: Reader): Promise<CellIn[]> {
   const cells = await Promise.all(row.map((cell) => argumentValue(cell, reader)));
-  return cells.map((cell) => toMatrix(cell)[0]?.[0] ?? null);
+  return cells.map(firstCell);
 }
 
 async function unary(operator: string, node: Node, reader: Reader): Promise<RawArgument> {
@@ -95,9 +89,8 @@ function textOf(raw: RawArgument): string {
 }
 
 function single(raw: RawArgument): CellIn {
-  const cells: Matrix<CellIn> = toMatrix(raw);
-  if (cells.length > 1 || (cells[0]?.length ?? 0) > 1) throw new CannotShow(say.rangeArithmetic);
-  const cell = cells[0]?.[0] ?? null;
+  if (cellCount(raw) > 1) throw new CannotShow(say.rangeArithmetic);
+  const cell = firstCell(raw);
   if (isCellError(cell)) throw new ArrivedError(cell);
   return cell;
 }

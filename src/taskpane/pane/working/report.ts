@@ -1,6 +1,6 @@
 import { ArrivedError } from "../../../functions/frame/arguments";
 import type { Argument } from "../../../functions/frame/arguments";
-import { toMatrix, type RawArgument } from "../../../functions/frame/cell";
+import type { RawArgument } from "../../../functions/frame/cell";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { explain, type Explanation } from "../../../functions/frame/explain";
 import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
@@ -8,6 +8,7 @@ import { words } from "../../words";
 import { argumentValue } from "./argument-value";
 import { CannotShow } from "./cannot-show";
 import { holdsOwnCall, isPlainValue, ownCalls, parseFormula, textOf, type OwnCall } from "./formula";
+import { cellCount, firstCell } from "./rectangle";
 import { isErrorCode } from "./references";
 
 const say = words.working;
@@ -98,19 +99,13 @@ function spills(fn: WorksheetFunction, raw: readonly RawArgument[]): boolean {
   if (fn.returns.shape !== "one") return false;
   return Object.values<Argument>(fn.args).some((argument, index) => {
     const one = argument.shape === "one" || (argument.shape === "optional" && argument.inner.shape === "one");
-    return one && sizeOf(raw[index]) > 1;
+    return one && cellCount(raw[index]) > 1;
   });
 }
 
-function sizeOf(raw: RawArgument): number {
-  const cells = toMatrix(raw);
-  return cells.length * (cells[0]?.length ?? 0);
-}
-
 function shownValue(raw: RawArgument, argument: Argument): string | number | boolean {
-  const cells = toMatrix(raw);
-  const size = sizeOf(raw);
-  const first = cells[0]?.[0] ?? null;
+  const size = cellCount(raw);
+  const first = firstCell(raw);
   const many = argument.shape === "many" || (argument.shape === "optional" && argument.inner.shape === "many");
   if (size > 1) return many ? say.severalValues(size) : say.firstOf(size, String(first ?? ""));
   if (first === null || first === "") return argument.shape === "optional" ? argument.whenBlankSays : say.blank;

@@ -1,0 +1,387 @@
+/** @jest-environment jsdom */
+import { allFunctions } from "../../src/functions";
+import { exampleFormula } from "../../src/functions/frame/formula-text";
+import { mountPane, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
+import { FakeHost } from "./fake-host";
+
+let host: FakeHost;
+
+function mount(environment: Partial<PaneEnvironment> = {}): void {
+  document.body.innerHTML = "<div id='root'></div>";
+  mountPane(byId("root"), host, { kind: "excel", ...environment });
+}
+
+function byId(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`There is no ${id} on the page.`);
+  return found;
+}
+
+function input(id: string): HTMLInputElement {
+  const found = byId(id);
+  if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
+  return found;
+}
+
+function button(text: string): HTMLButtonElement {
+  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
+  if (!found) throw new Error(`There is no button "${text}".`);
+  return found;
+}
+
+function type(id: string, text: string): void {
+  input(id).value = text;
+  input(id).dispatchEvent(new Event("input", { bubbles: true }));
+}
+
+function leave(id: string): void {
+  input(id).dispatchEvent(new Event("focusout", { bubbles: true }));
+}
+
+/** Lets everything that was begun come to its end. */
+const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 5));
+
+const page = (): string => document.body.textContent ?? "";
+
+beforeEach(() => {
+  host = new FakeHost();
+  mount();
+});
+
+describe("Start a workbook", () => {
+  async function fill(): Promise<void> {
+    input("start-guide").click();
+    button("Fill the workbook").click();
+    await settled();
+  }
+
+  it("has no guide chosen at first", () => {
+    expect(input("start-guide").checked).toBe(false);
+  });
+
+  it("lists what does not fit, moves the focus there, and leads to the field", () => {
+    type("start-price-corn", "lots");
+    button("Fill the workbook").click();
+    const summary = byId("start-summary");
+    expect(document.activeElement).toBe(summary);
+    expect([...summary.querySelectorAll("a")].map(({ textContent }) => textContent)).toEqual([
+      "Choose the guide that your soil tests are to be read by.",
+      'Price of corn must be a number ($/bu); got "lots".',
+    ]);
+    summary.querySelectorAll("a")[1]?.click();
+    expect(document.activeElement).toBe(input("start-price-corn"));
+    expect(host.fills).toEqual([]);
+  });
+
+  it("ties the sentence to its field on leaving it and takes it away once it fits", () => {
+    type("start-price-corn", "450");
+    expect(input("start-price-corn").hasAttribute("aria-invalid")).toBe(false);
+    leave("start-price-corn");
+    const described = input("start-price-corn").getAttribute("aria-describedby")?.split(" ") ?? [];
+    expect(described.map((id) => byId(id).textContent).join(" ")).toMatch(/between 0.01 and 100 \$\/bu; got 450/);
+    type("start-price-corn", "4.50");
+    expect(input("start-price-corn").hasAttribute("aria-invalid")).toBe(false);
+  });
+
+  it("fills the workbook with what was chosen and tells what was added", async () => {
+    type("start-price-corn", "$4.80");
+    input("start-protect").click();
+    await fill();
+    const [made] = host.fills;
+    expect(made?.options.protect).toBe(true);
+    expect(made?.plan.starter).toBe("farm-plan");
+    expect(JSON.stringify(made?.plan)).toContain("4.8");
+    expect(document.activeElement?.id).toBe("start-done");
+    for (const { name } of made?.plan.sheets ?? []) expect(byId("start-done").textContent).toContain(name);
+  });
+
+  it("does not protect unless asked to", async () => {
+    await fill();
+    expect(host.fills[0]?.options.protect).toBe(false);
+  });
+
+  it("shows how far it is and takes no second order meanwhile", async () => {
+    let release = (): void => undefined;
+    host.hold = new Promise((done) => (release = done));
+    input("start-guide").click();
+    button("Fill the workbook").click();
+    await settled();
+    expect(document.querySelector("progress")?.value).toBe(0.4);
+    expect(page()).toContain("Writing Assumptions");
+    button("Fill the workbook").click();
+    release();
+    await settled();
+    expect(host.fills).toHaveLength(1);
+    expect(document.querySelector("progress")).toBeNull();
+  });
+
+  it("tells what the host could not do and keeps everything typed", async () => {
+    type("start-farm", "North Flat");
+    host.refusal = { of: "fill", says: "The workbook is read-only. Save a copy of it first." };
+    await fill();
+    expect(document.activeElement?.textContent).toBe("The workbook is read-only. Save a copy of it first.");
+    expect(input("start-farm").value).toBe("North Flat");
+    expect(input("start-guide").checked).toBe(true);
+  });
+
+  it("asks before it takes away what was added, and says what goes", async () => {
+    await fill();
+    button("Remove what was added").click();
+    expect(document.activeElement?.textContent).toMatch(/takes away the sheets Assumptions, Fields/);
+    button("Keep them").click();
+    await settled();
+    expect(host.sheets.length).toBeGreaterThan(1);
+    button("Remove what was added").click();
+    button("Remove them").click();
+    await settled();
+    expect(host.sheets).toEqual(["Sheet1"]);
+    expect(page()).toContain("What was added has been taken away again.");
+    expect(page()).not.toContain("Remove what was added");
+  });
+
+  it("can still take it away when a first try was refused", async () => {
+    await fill();
+    host.refusal = { of: "remove", says: "Finish editing the cell first." };
+    button("Remove what was added").click();
+    button("Remove them").click();
+    await settled();
+    expect(page()).toContain("Finish editing the cell first.");
+    host.refusal = undefined;
+    button("Remove what was added").click();
+    button("Remove them").click();
+    await settled();
+    expect(host.sheets).toEqual(["Sheet1"]);
+  });
+
+  it("asks for the number of fields only with empty rows, and drops the invented farm's name then", () => {
+    expect(document.getElementById("start-fields")).toBeNull();
+    input("start-figures-empty").click();
+    expect(input("start-fields").value).toBe("10");
+    expect(input("start-farm").value).toBe("");
+  });
+
+  it("keeps what was typed while other parts of the pane are open", () => {
+    type("start-farm", "Twin Oaks");
+    button("Sources").click();
+    button("Start a workbook").click();
+    expect(input("start-farm").value).toBe("Twin Oaks");
+  });
+});
+
+describe("Find a function", () => {
+  beforeEach(() => button("Find a function").click());
+
+  it("moves the focus to its heading and marks where one is", () => {
+    expect(document.activeElement).toBe(byId("find-heading"));
+    expect(button("Find a function").getAttribute("aria-current")).toBe("page");
+  });
+
+  it("shows one part per family, closed, and opens it", () => {
+    const [first] = document.querySelectorAll<HTMLButtonElement>(".family-head button");
+    expect(first?.getAttribute("aria-expanded")).toBe("false");
+    first?.click();
+    expect(first?.getAttribute("aria-expanded")).toBe("true");
+    expect(byId("find-REMOVAL").textContent).toContain("REMOVAL");
+  });
+
+  it("says how many functions answer a question", () => {
+    type("find-query", "removal");
+    expect(document.querySelector(".count")?.textContent).toMatch(/^\d+ functions? found\.$/);
+    type("find-query", "zeppelin");
+    expect(document.querySelector(".count")?.textContent).toBe("No function found.");
+  });
+
+  it.each(allFunctions.map((fn) => [fn.name, fn] as const))("makes the page of %s from its declaration", (name, fn) => {
+    type("find-query", name);
+    byId(`find-${name}`).click();
+    expect(document.activeElement?.textContent).toBe(name);
+    for (const text of [
+      fn.summary,
+      exampleFormula(fn),
+      fn.example.because,
+      ...Object.keys(fn.args),
+      ...(fn.cautions ?? []),
+    ]) {
+      expect(page()).toContain(text);
+    }
+  });
+
+  it("puts the example into the selected cell", async () => {
+    type("find-query", "removal");
+    byId("find-REMOVAL").click();
+    button("Put this example into the selected cell").click();
+    await settled();
+    expect(host.inserted).toEqual(['=LOAM.REMOVAL("corn",200,"K2O")'.replace(/,/g, ", ")]);
+    expect(page()).toContain("The example stands in the selected cell.");
+  });
+
+  it("tells why an example could not be put in", async () => {
+    type("find-query", "removal");
+    byId("find-REMOVAL").click();
+    host.refusal = { of: "insertFormula", says: "B2 is not empty. Select an empty cell." };
+    button("Put this example into the selected cell").click();
+    await settled();
+    expect(page()).toContain("B2 is not empty. Select an empty cell.");
+  });
+
+  it("goes back to the row one came from, the question still there", () => {
+    type("find-query", "removal");
+    byId("find-REMOVAL").click();
+    button("‹ All functions").click();
+    expect(document.activeElement).toBe(byId("find-REMOVAL"));
+    expect(input("find-query").value).toBe("removal");
+  });
+});
+
+describe("Show the working", () => {
+  beforeEach(() => {
+    host = new FakeHost({
+      cells: {
+        "Fields!A1": { value: 200 },
+        "Fields!B1": { formula: '=LOAM.REMOVAL("corn",A1,"K2O")', value: 40 },
+        "Fields!B2": { value: 7 },
+      },
+    });
+    host.selected = "Fields!B1";
+    mount();
+  });
+
+  it("reads the selected cell on opening: the answer first, then what went in, steps and source", async () => {
+    button("Show the working").click();
+    await settled();
+    expect(document.querySelector(".big-number")?.textContent).toBe("40 lb/ac");
+    const headings = [...document.querySelectorAll("main h3")].map(({ textContent }) => textContent);
+    expect(headings).toEqual(["REMOVAL", "What went in", "Steps", "Where the numbers stand"]);
+    expect(page()).toContain("Bulletin 974");
+  });
+
+  it("follows the selection while it is open", async () => {
+    button("Show the working").click();
+    await settled();
+    host.select("Fields!B2");
+    await settled();
+    expect(page()).toContain("This value was typed in");
+  });
+
+  it("leaves the workbook alone while another part is open", async () => {
+    host.readSelection = () => Promise.reject(new Error("was read"));
+    host.select("Fields!B2");
+    await settled();
+    expect(page()).not.toContain("was read");
+  });
+
+  it("shows the newest cell when an older reading comes late", async () => {
+    button("Show the working").click();
+    await settled();
+    const slow = host.readSelection.bind(host);
+    const first = slow();
+    host.readSelection = async () => {
+      await new Promise((done) => setTimeout(done, 20));
+      return first;
+    };
+    button("Read the selected cell").click();
+    host.readSelection = slow;
+    host.select("Fields!B2");
+    await new Promise((done) => setTimeout(done, 40));
+    expect(page()).toContain("Fields!B2 shows");
+  });
+});
+
+describe("Sources and About", () => {
+  it("lists every publication a function names, once, with the functions that rest on it", () => {
+    button("Sources").click();
+    const named = new Set(allFunctions.flatMap(({ sources }) => sources));
+    expect(document.querySelectorAll(".bibliography > li")).toHaveLength(named.size);
+    button("REMOVAL").click();
+    expect(document.activeElement?.textContent).toBe("REMOVAL");
+  });
+
+  it("tells where the figures stay", () => {
+    button("About").click();
+    expect(page()).toContain("Your figures stay in your workbook.");
+  });
+});
+
+describe("what the pane remembers", () => {
+  function shelf(): PreferenceStorage & { readonly kept: Map<string, string> } {
+    const kept = new Map<string, string>();
+    return {
+      kept,
+      getItem: (key) => kept.get(key) ?? null,
+      setItem: (key, value) => void kept.set(key, value),
+      removeItem: (key) => void kept.delete(key),
+    };
+  }
+
+  it("brings what was typed back at the next visit, under the given prefix", () => {
+    const storage = shelf();
+    const environment = { storage: () => storage, storagePrefix: "part-" };
+    mount(environment);
+    type("start-farm", "Mill Road");
+    expect([...storage.kept.keys()]).toEqual(["part-loamsheet.pane"]);
+    mount(environment);
+    expect(input("start-farm").value).toBe("Mill Road");
+  });
+
+  it("forgets when asked to", () => {
+    const storage = shelf();
+    mount({ storage: () => storage });
+    type("start-farm", "Mill Road");
+    button("About").click();
+    button("Empty the form and forget it").click();
+    expect(storage.kept.size).toBe(0);
+    button("Start a workbook").click();
+    expect(input("start-farm").value).toBe("Windmill Hollow Farm");
+  });
+
+  it.each<[string, () => PreferenceStorage]>([
+    [
+      "refuses",
+      () => {
+        throw new Error("denied");
+      },
+    ],
+    ["holds something else", () => ({ ...shelf(), getItem: () => "{not json" })],
+  ])("works without a memory when the storage %s", (_how, storage) => {
+    mount({ storage });
+    type("start-farm", "Mill Road");
+    expect(input("start-farm").value).toBe("Mill Road");
+  });
+});
+
+describe("the browser page's workbook", () => {
+  it("offers nothing that the page does not", () => {
+    expect(page()).not.toContain("Save as .xlsx");
+  });
+
+  it("tells the name of the saved file", async () => {
+    mount({ kind: "browser", saveFile: async () => "farm.xlsx" });
+    button("Save as .xlsx").click();
+    await settled();
+    expect(page()).toContain("farm.xlsx is saved");
+  });
+
+  it("asks before it replaces the workbook, and Escape keeps it", async () => {
+    const startAnew = jest.fn(async () => undefined);
+    mount({ kind: "browser", startAnew });
+    button("Start with an empty workbook").click();
+    byId("strip-question").dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
+    expect(page()).not.toContain("Replace it");
+    expect(document.activeElement).toBe(byId("strip-ask"));
+    button("Start with an empty workbook").click();
+    expect(startAnew).not.toHaveBeenCalled();
+    button("Replace it").click();
+    await settled();
+    expect(startAnew).toHaveBeenCalledTimes(1);
+    expect(page()).toContain("The workbook is empty.");
+  });
+
+  it("says so at the top when something unforeseen happens, and loses nothing", async () => {
+    mount({ kind: "browser", saveFile: () => Promise.reject(new Error("disk on fire")) });
+    type("start-farm", "Mill Road");
+    button("Save as .xlsx").click();
+    await settled();
+    expect(document.activeElement?.textContent).toContain("disk on fire");
+    expect(input("start-farm").value).toBe("Mill Road");
+  });
+});

@@ -1,0 +1,125 @@
+/** @jest-environment jsdom */
+import { reportSelection, type CellReport } from "../../../src/taskpane/pane/working/report";
+import { FakeHost, type FakeCell } from "../fake-host";
+
+const areas = {
+  "[Crop]": "Fields!C2:C3",
+  "Fields[Yield]": "Fields!D2:D3",
+  goal: "Fields!D2:D2",
+};
+
+const cells: Record<string, FakeCell> = {
+  "Fields!C2": { value: "corn" },
+  "Fields!D2": { value: 205 },
+  "Fields!C3": { value: "soybean" },
+  "Fields!D3": { value: 60 },
+  "Fields!D4": { value: "#N/A" },
+  "My notes!A1": { value: 100 },
+};
+
+async function reportOf(formula: string, at = "Fields!E2", more: FakeCell = {}): Promise<CellReport> {
+  const host = new FakeHost({ cells: { ...cells, [at]: { formula, value: 0, ...more } }, areas });
+  host.selected = at;
+  return reportSelection(host);
+}
+
+async function went(formula: string, at?: string): Promise<unknown[]> {
+  const report = await reportOf(formula, at);
+  return (report.calls[0]?.went ?? []).slice(0, 3).map(({ value }) => value);
+}
+
+async function because(formula: string): Promise<string> {
+  const { calls, because: whole } = await reportOf(formula);
+  const outcome = calls[0]?.outcome;
+  return whole ?? (outcome && "because" in outcome ? outcome.because : "");
+}
+
+describe("reportSelection", () => {
+  it.each([
+    ["literals", '=LOAM.REMOVAL("corn",205,"K2O")'],
+    ["cells of the same sheet", '=LOAM.REMOVAL(C2,$D$2,"K2O")'],
+    ["cells of a named sheet", '=LOAM.REMOVAL(Fields!C2,Fields!$D$2,"K2O")'],
+    ["defined names", '=LOAM.REMOVAL("corn",goal,"K2O")'],
+    ["the row of a table", '=LOAM.REMOVAL([@Crop],Fields[[#This Row],[Yield]],"K2O")'],
+    ["arithmetic", '=LOAM.REMOVAL("co"&"rn",(D2*2+10%*0)/2,"K2O")'],
+    ["an @ before the name", '=@LOAM.REMOVAL("corn",205,"K2O")'],
+    ["the form some files keep", '=_xldudf_LOAM_REMOVAL("corn",205,"K2O")'],
+    ["small letters", '=loam.removal("corn",205,"K2O")'],
+  ])("reads %s", async (_kind, formula) => {
+    expect(await went(formula)).toEqual(["corn", 205, "K2O"]);
+  });
+
+  it("takes the cell of a table column that stands in the row of the selected cell", async () => {
+    expect(await went('=LOAM.REMOVAL([@Crop],Fields[[#This Row],[Yield]],"K2O")', "Fields!E3")).toEqual([
+      "soybean",
+      60,
+      "K2O",
+    ]);
+  });
+
+  it("reads a quoted sheet name", async () => {
+    expect(await went('=LOAM.REMOVAL("corn",\'My notes\'!A1,"K2O")')).toEqual(["corn", 100, "K2O"]);
+  });
+
+  it("shows steps and citations", async () => {
+    const outcome = (await reportOf('=LOAM.REMOVAL("corn",200,"K2O")')).calls[0]?.outcome;
+    if (!outcome || !("working" in outcome)) throw new Error("no working");
+    // 200 bu × 0.20 lb/bu = 40 lb, Bulletin 974.
+    expect(outcome.working.map(({ value }) => value)).toContain(40);
+    expect(outcome.cites.map(({ source }) => source)).toContain("osu-974-2020");
+  });
+
+  it("uses the answer of a Loamsheet function inside an argument, and says so", async () => {
+    // Removal of K2O by 200 bu of corn is 40 lb; a yield of 40 is then what the outer call gets.
+    const report = await reportOf('=LOAM.REMOVAL("corn",LOAM.REMOVAL("corn",200,"K2O"),"K2O")');
+    expect(report.calls).toHaveLength(1);
+    expect(report.calls[0]?.remarks).toEqual([
+      "Another Loamsheet function stands inside this one. Its answer is shown as a value.",
+    ]);
+  });
+
+  it("finds the call inside a longer formula and says so", async () => {
+    const report = await reportOf('=IF(C2="","",ROUND(LOAM.REMOVAL(C2,D2,"K2O"),0))');
+    expect(report.calls.map(({ fn }) => fn.name)).toEqual(["REMOVAL"]);
+    expect(report.calls[0]?.remarks[0]).toMatch(/inside a longer formula/);
+  });
+
+  it("says that the steps are those of the first answer where a range gives many", async () => {
+    const report = await reportOf('=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")');
+    expect(report.calls[0]?.remarks).toEqual(["This formula fills several cells. The steps are those of the first."]);
+    expect(report.calls[0]?.went[0]?.value).toBe("corn (first of 2)");
+  });
+
+  it("passes on the sentence behind an error", async () => {
+    const report = await reportOf('=LOAM.REMOVAL("barlei",60,"K2O")', "Fields!E2", {
+      value: "#VALUE!",
+      message: "Say so.",
+    });
+    expect([report.isAnError, report.message]).toEqual([true, "Say so."]);
+  });
+
+  it.each([
+    ["a word that is not known", '=LOAM.REMOVAL("barlei",60,"K2O")', /barlei/],
+    ["a cell with an error", '=LOAM.REMOVAL("corn",D4,"K2O")', /shows #N\/A/],
+    ["a cell that is still blank", '=LOAM.REMOVAL("corn",Z9,"K2O")', /waiting for yield/],
+    ["a function of the spreadsheet", '=LOAM.REMOVAL("corn",SUM(D2:D3),"K2O")', /computed with SUM/],
+    ["a whole column", '=LOAM.REMOVAL("corn",D:D,"K2O")', /whole column/],
+    ["arithmetic on a range", '=LOAM.REMOVAL("corn",D2:D3*2,"K2O")', /whole range/],
+    ["a comparison", '=LOAM.REMOVAL("corn",D2>1,"K2O")', /comparison/],
+    ["a spilled range", '=LOAM.REMOVAL("corn",D2#,"K2O")', /spilled/],
+    ["a name that is not there", '=LOAM.REMOVAL("corn",nowhere,"K2O")', /nowhere could not be read/],
+    ["a table part that cannot be read", '=LOAM.REMOVAL("corn",Fields[[#Headers],[Yield]],"K2O")', /part of a table/],
+    ["a formula that calls nothing of ours", "=SUM(D2:D3)", /no Loamsheet function/],
+    ["a formula that cannot be read", "=SUM((", /could not be read/],
+  ])("says why there is no working for %s", async (_kind, formula, sentence) => {
+    expect(await because(formula)).toMatch(sentence);
+  });
+
+  it("tells a typed value from an empty cell", async () => {
+    const host = new FakeHost({ cells: { "Fields!A1": { value: 7 } } });
+    host.selected = "Fields!A1";
+    expect((await reportSelection(host)).because).toMatch(/typed in/);
+    host.selected = "Fields!B1";
+    expect((await reportSelection(host)).because).toMatch(/empty/);
+  });
+});
