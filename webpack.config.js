@@ -3,6 +3,7 @@ const path = require("path");
 const CopyPlugin = require("copy-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const TerserPlugin = require("terser-webpack-plugin");
 const { IgnorePlugin } = require("webpack");
 
 const officeCdn = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
@@ -10,10 +11,10 @@ const officePackage = path.dirname(require.resolve("@microsoft/office-js/dist/of
 
 /** What the two configurations have in common. */
 function common(mode) {
-  const development = mode === "development";
   return {
     mode,
-    devtool: development ? "inline-source-map" : false,
+    devtool: false,
+    optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.swcMinify, extractComments: false })] },
     output: { path: path.resolve(__dirname, "dist"), filename: "[name].js", assetModuleFilename: "assets/[name][ext]" },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {

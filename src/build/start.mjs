@@ -7,7 +7,7 @@ import { serveDist } from "./serve.mjs";
 ensureInstalled();
 if (!distIsFresh()) {
   console.log("Building Loamsheet …");
-  build({ development: true });
+  build();
 }
 const { address } = await serveDist(3210);
 console.log(`\nYour farm workbook is at ${address}\nStop with Ctrl+C.`);

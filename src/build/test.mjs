@@ -6,5 +6,5 @@ import { ensureInstalled, run } from "./install.mjs";
 /** `npm test`: installs what is missing, builds what is old and runs every test; extra words go to jest. */
 ensureInstalled();
 const chromium = findOrInstallChromium();
-if (!distIsFresh()) build({ development: true });
+if (!distIsFresh()) build();
 run("npx", ["jest", "--config", "test/jest.config.js", ...process.argv.slice(2)], { CHROMIUM: chromium });
