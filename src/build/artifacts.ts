@@ -1,20 +1,25 @@
-import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { allFunctions } from "../functions";
 import { metadataFor } from "../functions/frame/metadata";
 import { functionPage } from "./help/function-page";
 import { sourcePage } from "./help/source-page";
 import { startPage } from "./help/start-page";
+import { writeIcons } from "./icons/write-icons";
+import { developmentUrl, manifestFor } from "./manifest";
 
 /** What is made from the declarations, beside the bundles: registration file, help, icons, manifest. */
-const site = (process.env["LOAMSHEET_URL"] ?? "https://localhost:3000").replace(/\/$/, "");
-const dist = path.resolve(__dirname, "../../dist");
+const site = (process.env["LOAMSHEET_URL"] ?? developmentUrl).replace(/\/$/, "");
+const project = path.resolve(__dirname, "../..");
+const dist = path.join(project, "dist");
 
 mkdirSync(path.join(dist, "help"), { recursive: true });
 write("help/index.html", startPage());
 write("help/functions.html", functionPage(allFunctions));
 write("help/sources.html", sourcePage(allFunctions));
 copyFileSync(path.join(__dirname, "help/help.css"), path.join(dist, "help/help.css"));
+writeIcons(path.join(dist, "assets"));
+write("manifest.xml", manifestFor(readFileSync(path.join(project, "manifest.xml"), "utf8"), { url: site }));
 // Last, because its date says that the build is whole.
 write("functions.json", JSON.stringify(metadataFor(allFunctions, site)));
 

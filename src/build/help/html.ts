@@ -12,7 +12,7 @@ export function page(title: string, body: string): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'self'; style-src 'self'; img-src 'self'; script-src 'none'">
 <title>${escape(title)} · Loamsheet</title>
-<link rel="icon" href="../assets/icon.svg">
+<link rel="icon" href="../assets/favicon.svg">
 <link rel="stylesheet" href="help.css">
 </head>
 <body>
