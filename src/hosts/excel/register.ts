@@ -27,8 +27,9 @@ export function excelFunction(
   const arity = Object.keys(fn.args).length;
   return (...args) => {
     const cells = runFunction(fn, args.slice(0, arity));
-    const [only] = cells[0] ?? [];
-    if (cells.length === 1 && cells[0]?.length === 1 && isCellError(only)) throw excelError(only, runtime);
+    const [only, ...others] = cells.flat();
+    if (only === undefined) throw excelError({ code: "#N/A", message: "There is nothing to list here." }, runtime);
+    if (others.length === 0 && isCellError(only)) throw excelError(only, runtime);
     return cells.map((row) => row.map((cell) => excelCell(cell, runtime)));
   };
 }
