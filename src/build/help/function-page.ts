@@ -12,7 +12,7 @@ export function functionPage(functions: readonly WorksheetFunction[]): string {
     .map((family) => ({ family, members: functions.filter((fn) => fn.family === family) }))
     .filter(({ members }) => members.length > 0);
   const contents = groups
-    .map(({ family, members }) => `<h3>${escape(families[family])}</h3>${linksTo(members)}`)
+    .map(({ family, members }) => `<dt>${escape(families[family])}</dt><dd>${linksTo(members)}</dd>`)
     .join("\n");
   const sections = groups.map(
     ({ family, members }) => `<h2>${escape(families[family])}</h2>\n${members.map(functionSection).join("\n")}`,
@@ -23,13 +23,13 @@ export function functionPage(functions: readonly WorksheetFunction[]): string {
 <p>Type <code>=${namespace}.</code> in a cell and pick one. Every argument that takes one value also takes a range: the
 answers then fill the cells below or beside. Percentages are in percent points (15.5 means 15.5&nbsp;%); interest rates
 follow the spreadsheet (8&nbsp;% is 8% or 0.08).</p>
-<nav aria-label="Functions by family">${contents}</nav>
+<nav aria-label="Functions by family"><dl>${contents}</dl></nav>
 ${sections.join("\n")}`,
   );
 }
 
 function linksTo(functions: readonly WorksheetFunction[]): string {
-  return `<ul class="links">${functions.map(({ name }) => `<li><a href="#${name}">${name}</a></li>`).join("")}</ul>`;
+  return functions.map(({ name }) => `<a href="#${name}">${name}</a>`).join(" ");
 }
 
 function functionSection(fn: WorksheetFunction): string {
