@@ -34,6 +34,6 @@ const environment: PaneEnvironment = {
   }),
 };
 
-Object.assign(window, { host });
+window.host = host;
 const root = document.getElementById("pane");
 if (root) mountPane(root, host, environment);

@@ -1,0 +1,253 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { PanePages, type WatchedPage } from "./pane-page";
+
+jest.setTimeout(120_000);
+
+let pages: PanePages;
+const open: WatchedPage[] = [];
+
+beforeAll(async () => {
+  pages = await PanePages.open();
+});
+
+afterAll(async () => {
+  await pages.close();
+});
+
+/** The browser itself has nothing to complain about: no refused script, style or sound of alarm. */
+afterEach(async () => {
+  const complaints = open.flatMap((watched) => watched.complaints);
+  await Promise.all(open.splice(0).map(({ page }) => page.context().close()));
+  expect(complaints).toEqual([]);
+});
+
+async function pane(options: Parameters<PanePages["page"]>[0] = {}): Promise<Page> {
+  const watched = await pages.page(options);
+  open.push(watched);
+  return watched.page;
+}
+
+/** Each state of the pane that looks different from the others, and how to come there. */
+const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
+  "the fresh form": async () => undefined,
+  "a refused form": async (page) => {
+    await page.fill("#start-price-corn", "lots");
+    await page.click("#start-fill");
+    await page.waitForSelector("#start-summary");
+  },
+  "empty rows": (page) => page.check("#start-figures-empty"),
+  "a filled workbook, asking about removal": async (page) => {
+    await page.check("#start-guide");
+    await page.click("#start-fill");
+    await page.waitForSelector("#start-done");
+    await page.click("#start-ask");
+  },
+  "a refused fill": async (page) => {
+    await page.evaluate(() => {
+      window.host.refusal = { of: "fill", says: "The workbook is read-only. Save a copy of it first." };
+    });
+    await page.check("#start-guide");
+    await page.click("#start-fill");
+    await page.waitForSelector("#start-refused");
+  },
+  "the list of functions, a family open": async (page) => {
+    await page.getByRole("button", { name: "Find a function" }).click();
+    await page.locator(".family-head button").first().click();
+  },
+  "functions found": async (page) => {
+    await page.getByRole("button", { name: "Find a function" }).click();
+    await page.fill("#find-query", "how much potash");
+  },
+  "the page of a function": async (page) => {
+    await openFunction(page, "REMOVAL");
+  },
+  "the page of a function that fills a table": async (page) => {
+    await openFunction(page, "PROFITGRID");
+  },
+  "a working": async (page) => {
+    await showWorking(page, "Fields!E2");
+    await page.waitForSelector(".figures");
+  },
+  "a cell that shows an error": async (page) => {
+    await showWorking(page, "Fields!E3");
+    await page.waitForSelector(".is-waiting");
+  },
+  sources: (page) => page.getByRole("button", { name: "Sources" }).click(),
+  about: (page) => page.getByRole("button", { name: "About" }).click(),
+};
+
+async function openFunction(page: Page, name: string): Promise<void> {
+  await page.getByRole("button", { name: "Find a function" }).click();
+  await page.fill("#find-query", name);
+  await page.click(`#find-${name}`);
+}
+
+async function showWorking(page: Page, address: string): Promise<void> {
+  await page.evaluate((cell) => {
+    window.host.selected = cell;
+  }, address);
+  await page.getByRole("button", { name: "Show the working" }).click();
+}
+
+/** Violations of the rules of WCAG 2.2 AA that a program can see, with the places. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
+  return page.evaluate(async () => {
+    const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+    const { violations: found } = await window.axe.run(document, { runOnly: tags });
+    return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));
+  });
+}
+
+async function sidewaysScroll(page: Page): Promise<number> {
+  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+}
+
+describe.each(Object.entries(states))("%s", (_name, come) => {
+  it.each(["light", "dark"] as const)("has no violation that axe finds, %s", async (colorScheme) => {
+    const page = await pane({ colorScheme });
+    await come(page);
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it("fits 320 and 400 px, and 320 px with text at twice its size", async () => {
+    const page = await pane({ viewport: { width: 320, height: 600 } });
+    await come(page);
+    const sideways = [await sidewaysScroll(page)];
+    await page.setViewportSize({ width: 400, height: 600 });
+    sideways.push(await sidewaysScroll(page));
+    await page.setViewportSize({ width: 320, height: 600 });
+    await page.evaluate(() => (document.documentElement.style.fontSize = "200%"));
+    sideways.push(await sidewaysScroll(page));
+    expect(sideways).toEqual([0, 0, 0]);
+  });
+
+  it("shows its controls in forced colors", async () => {
+    const page = await pane({ forcedColors: "active" });
+    await come(page);
+    const faint = await page.evaluate(
+      () =>
+        [...document.querySelectorAll("button.button-plain, button.button-main, input[type=text]")].filter(
+          (control) => {
+            const { borderTopColor, borderTopWidth, backgroundColor } = getComputedStyle(control);
+            return borderTopWidth === "0px" || borderTopColor === backgroundColor;
+          },
+        ).length,
+    );
+    expect(faint).toBe(0);
+  });
+});
+
+describe("by keyboard", () => {
+  /** Presses Tab until the focus leaves the page, and names what it met. */
+  async function walk(page: Page, key: "Tab" | "Shift+Tab"): Promise<string[]> {
+    const met: string[] = [];
+    for (let step = 0; step < 200; step++) {
+      await page.keyboard.press(key);
+      const here = await page.evaluate(() => {
+        const at = document.activeElement;
+        return at === null || at === document.body ? "" : at.id || (at.textContent ?? "");
+      });
+      if (here === "") return met;
+      met.push(here);
+    }
+    throw new Error(`The focus goes round in circles: ${met.slice(-8).join(", ")}`);
+  }
+
+  it("goes through everything and out again, forwards and backwards", async () => {
+    const page = await pane();
+    const forwards = await walk(page, "Tab");
+    expect(forwards.slice(0, 5)).toEqual([
+      "Start a workbook",
+      "Find a function",
+      "Show the working",
+      "Sources",
+      "About",
+    ]);
+    expect(forwards.at(-1)).toBe("start-fill");
+    const backwards = await walk(page, "Shift+Tab");
+    expect(backwards.at(-1)).toBe("Start a workbook");
+  });
+
+  it("shows where the focus is, on every stop", async () => {
+    const page = await pane();
+    await page.getByRole("button", { name: "Find a function" }).focus();
+    await page.keyboard.press("Enter");
+    for (let stop = 0; stop < 8; stop++) {
+      await page.keyboard.press("Tab");
+      const outline = await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineWidth);
+      expect(parseFloat(outline)).toBeGreaterThanOrEqual(2);
+    }
+  });
+
+  it("starts a workbook without a mouse", async () => {
+    const page = await pane();
+    await page.focus("#start-guide");
+    await page.keyboard.press("Space");
+    await page.focus("#start-farm");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector("#start-done");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("start-done");
+    expect(await page.evaluate(() => window.host.fills.length)).toBe(1);
+  });
+
+  it("keeps the caret where it is while one types in the middle of a name", async () => {
+    const page = await pane();
+    await page.focus("#start-farm");
+    await page.keyboard.press("Home");
+    await page.keyboard.type("Old ");
+    expect(await page.inputValue("#start-farm")).toBe("Old Windmill Hollow Farm");
+  });
+});
+
+describe("its place in the window", () => {
+  it("leaves 34 by 32 px free at the top right", async () => {
+    const page = await pane();
+    const inTheCorner = await page.evaluate(() => {
+      const { clientWidth } = document.documentElement;
+      return [...document.querySelectorAll(".notebook h1, .notebook button, .notebook li")].filter((part) => {
+        const { right, top } = part.getBoundingClientRect();
+        return right > clientWidth - 34 && top < 32;
+      }).length;
+    });
+    expect(inTheCorner).toBe(0);
+  });
+
+  it("keeps the scroll bar's place, so that nothing jumps sideways", async () => {
+    const page = await pane();
+    expect(await page.evaluate(() => getComputedStyle(document.body).overflowY)).toBe("scroll");
+  });
+
+  it("moves nothing for those who want no motion", async () => {
+    const page = await pane({ reducedMotion: "reduce" });
+    expect(
+      await page.evaluate(
+        () => getComputedStyle(document.querySelector("#start-fill") ?? document.body).transitionDuration,
+      ),
+    ).toBe("0s");
+  });
+
+  it("has targets of at least 24 px", async () => {
+    const page = await pane();
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll("button, input[type=text]")]
+        .filter((control) => control.getBoundingClientRect().height < 24)
+        .map((control) => control.textContent),
+    );
+    expect(small).toEqual([]);
+  });
+});
+
+describe("beside a grid", () => {
+  it("has no violation that axe finds while it asks about a new workbook", async () => {
+    const page = await pane({ kind: "browser", viewport: { width: 372, height: 600 } });
+    await page.getByRole("button", { name: "Start with an empty workbook" }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("strip-question");
+    // The page around the pane brings its landmarks; here there is none.
+    const found = await violations(page);
+    expect(
+      found.filter((violation) => !violation.startsWith("landmark-one-main") && !violation.startsWith("region")),
+    ).toEqual([]);
+  });
+});
