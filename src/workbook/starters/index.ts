@@ -3,6 +3,7 @@ import type { WorkbookPlan } from "../plan";
 import { planWorkbook } from "../plan-workbook";
 import { nothingTaken, type TakenNames } from "../taken-names";
 import type { StarterChoices } from "./choices";
+import { farmSheets } from "./farm-plan/farm-sheets";
 import { farmPlan } from "./farm-plan/farm-plan";
 
 export {
@@ -35,13 +36,7 @@ export const starters: readonly Starter[] = [
     forWhom: "a grower planning next season field by field",
     summary:
       "Fields, soil tests, what crops take and what goes back, lime, fertilizer and seed, budgets and a page to show the landlord or lender.",
-    sheets: [
-      { name: "Assumptions", purpose: "prices, crops, materials and terms" },
-      { name: "Fields", purpose: "what grew, what comes next, what was put on" },
-      { name: "Soil tests", purpose: "what the laboratory found" },
-      { name: "Potash ledger", purpose: "potash put on, taken and left, and where the test is heading" },
-      { name: "Phosphate ledger", purpose: "the same for phosphate" },
-    ],
+    sheets: Object.values(farmSheets),
     asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo"],
     model: farmPlan,
   },

@@ -11,6 +11,7 @@ import { farmExamples, materialExamples } from "../../scenario/farm-examples";
 import { tabColors } from "../tab-colors";
 import { labelsOf } from "../labels-of";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { fertilizerBlock } from "./fertilizer-block";
 import { cropTable, materialTable } from "./headers";
 import { limeBlock } from "./lime-block";
@@ -21,7 +22,7 @@ const spareMaterials = 3;
 export function assumptionsSheet(context: FarmContext): SheetModel {
   return {
     key: "assumptions",
-    name: "Assumptions",
+    name: farmSheets.assumptions.name,
     tabColor: tabColors.input,
     title: "Assumptions",
     answers: "Prices, crops, materials and terms that every other sheet works with. All are examples: write over them.",

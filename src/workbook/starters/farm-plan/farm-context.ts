@@ -14,6 +14,7 @@ export interface FarmContext {
   readonly rows: number;
   /** The invented fields that fill the first rows; none in an empty plan. */
   readonly fields: readonly FieldExample[];
+  readonly withDemo: boolean;
 }
 
 export function farmContext(choices: StarterChoices): FarmContext {
@@ -24,6 +25,7 @@ export function farmContext(choices: StarterChoices): FarmContext {
     crops: choices.crops,
     rows: choices.numberOfFields,
     fields: choices.withDemo ? demoFields.slice(0, choices.numberOfFields) : [],
+    withDemo: choices.withDemo,
   };
 }
 

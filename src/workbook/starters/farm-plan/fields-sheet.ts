@@ -6,6 +6,7 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { cropTable, fieldTable } from "./headers";
 
 const notes = {
@@ -25,7 +26,7 @@ const notes = {
 export function fieldsSheet(context: FarmContext): SheetModel {
   return {
     key: "fields",
-    name: "Fields",
+    name: farmSheets.fields.name,
     tabColor: tabColors.input,
     title: "Fields",
     answers: "Which fields there are, what grew on them, what comes next, and what was put on for those two crops.",

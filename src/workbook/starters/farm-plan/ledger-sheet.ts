@@ -1,19 +1,19 @@
 import { removal, rotationBalance, testDrift } from "../../../functions/nutrients";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { quiet, shown, whenNamed } from "../../formula/natives";
+import { quiet, shown, sumOfAmounts, whenNamed } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
 import { phosphateLedger, potashLedger } from "./headers";
 
 interface Ledger {
-  readonly key: string;
-  readonly name: string;
+  readonly key: "potash-ledger" | "phosphate-ledger";
   readonly headers: typeof potashLedger | typeof phosphateLedger;
   readonly nutrient: "K2O" | "P2O5";
   readonly trade: "potash" | "phosphate";
@@ -23,7 +23,6 @@ interface Ledger {
 
 export const potash: Ledger = {
   key: "potash-ledger",
-  name: "Potash ledger",
   headers: potashLedger,
   nutrient: "K2O",
   trade: "potash",
@@ -33,7 +32,6 @@ export const potash: Ledger = {
 
 export const phosphate: Ledger = {
   key: "phosphate-ledger",
-  name: "Phosphate ledger",
   headers: phosphateLedger,
   nutrient: "P2O5",
   trade: "phosphate",
@@ -41,91 +39,130 @@ export const phosphate: Ledger = {
   soilTest: "phosphorus",
 };
 
+/** Within this of even, lb/ac a year, a field holds what it has. */
+export const evenWithinLbPerAc = 2;
+
 /** What goes on for two crops, what they take, what is left between them and where the soil test is heading. */
 export function ledgerSheet(ledger: Ledger, { rows }: FarmContext): SheetModel {
-  const { headers, nutrient, trade } = ledger;
-  const field = headers.own("field");
-  const inRow = (value: Expression) => whenNamed(field, value);
+  const { headers, trade } = ledger;
   return {
     key: ledger.key,
-    name: ledger.name,
+    name: farmSheets[ledger.key].name,
     tabColor: tabColors.answer,
-    title: ledger.name,
+    title: farmSheets[ledger.key].name,
     answers: `Does what goes on cover what two crops take, what is left for the second, and where is the ${trade} test heading?`,
     blocks: [
       tableBlock(
         headers,
-        { rows },
+        { rows, wholeLabel: "Whole farm" },
         {
-          field: computedWords(fieldOfRow(headers), { width: 18 }),
-          acres: computed(fromFields(field, "acres"), { width: 8, format: formats.one }),
-          lastCrop: computedWords(wordsFromFields(field, "lastCrop"), { width: 10 }),
-          nextCrop: computedWords(wordsFromFields(field, "nextCrop"), { width: 10 }),
-          lastYield: computed(fromFields(field, "lastYield"), { width: 9, format: formats.one }),
-          yieldGoal: computed(fromFields(field, "yieldGoal"), { width: 9, format: formats.one }),
-          putOn: computed(fromFields(field, ledger.putOn), { width: 9, format: formats.whole }),
-          lastTakes: computed(
-            inRow(call(removal, { crop: headers.own("lastCrop"), yield: headers.own("lastYield"), nutrient })),
-            {
-              width: 10,
-              format: formats.whole,
-              note: `Pounds of ${nutrient} in the harvested grain: yield times the published removal.`,
-            },
-          ),
-          left: computed(quiet(formula`${headers.own("putOn")}-${headers.own("lastTakes")}`), {
-            width: 10,
-            format: formats.signedWhole,
-            note: `What the first crop leaves of the ${trade} put on for both. Below zero it has already drawn on the soil before the second crop is planted.`,
-            rules: [{ kind: "compare", when: "below", value: 0, look: "attention" }],
-          }),
-          nextTakes: computed(
-            inRow(call(removal, { crop: headers.own("nextCrop"), yield: headers.own("yieldGoal"), nutrient })),
-            { width: 10, format: formats.whole },
-          ),
-          balance: computed(
-            inRow(
-              call(rotationBalance, {
-                crops: headers.span("lastCrop", "nextCrop"),
-                yields: headers.span("lastYield", "yieldGoal"),
-                nutrient,
-                applied: headers.own("putOn"),
-              }),
-            ),
-            { width: 10, format: formats.signedWhole, note: "Put on less taken, over both crops." },
-          ),
-          perYear: computed(quiet(formula`${headers.own("balance")}/2`), {
-            width: 9,
-            format: formats.signedWhole,
-            rules: [{ kind: "compare", when: "below", value: -2, look: "bad" }],
-          }),
-          test: computed(fromSoilTest(field, ledger.soilTest), { width: 8, format: formats.whole }),
-          testLater: computed(
-            inRow(
-              call(testDrift, {
-                soilTest: headers.own("test"),
-                balance: formula`2*${headers.own("balance")}`,
-                nutrient,
-                ...(nutrient === "K2O" && { cec: fromSoilTest(field, "cec") }),
-              }),
-            ),
-            {
-              width: 9,
-              format: formats.whole,
-              note: "Expected after two more rounds like this one. Soils buffer differently: a direction, not a promise.",
-            },
-          ),
-          words: computedWords(inRow(meaning(headers, trade)), { width: 34 }),
+          ...fieldColumns(ledger),
+          ...firstCropColumns(ledger),
+          ...bothCropColumns(ledger),
+          ...testColumns(ledger),
         },
       ),
+      { kind: "paragraphs", style: "says", paragraphs: [reading(trade)] },
     ],
     freeze: { table: headers.table, columns: 1 },
     print: { orientation: "landscape" },
   };
 }
 
+function reading(trade: string): string {
+  return (
+    `Removal is for the grain alone: straw, stover or silage taken off carries more ${trade} away. ` +
+    "On a field that tests high, drawing down is a choice and costs nothing for some years; on one that tests low it costs yield."
+  );
+}
+
+function fieldColumns({ headers }: Ledger) {
+  const field = headers.own("field");
+  const bushels = { width: 9, format: formats.one };
+  return {
+    field: computedWords(fieldOfRow(headers), { width: 18 }),
+    acres: computed(fromFields(field, "acres"), {
+      width: 9,
+      format: formats.one,
+      whole: sumOfAmounts(headers.all("acres")),
+    }),
+    lastCrop: computedWords(wordsFromFields(field, "lastCrop"), { width: 10 }),
+    nextCrop: computedWords(wordsFromFields(field, "nextCrop"), { width: 10 }),
+    lastYield: computed(fromFields(field, "lastYield"), bushels),
+    yieldGoal: computed(fromFields(field, "yieldGoal"), bushels),
+  };
+}
+
+function firstCropColumns({ headers, nutrient, trade, putOn }: Ledger) {
+  const { own } = headers;
+  const takes = call(removal, { crop: own("lastCrop"), yield: own("lastYield"), nutrient });
+  return {
+    putOn: computed(fromFields(own("field"), putOn), { width: 9, format: formats.whole }),
+    lastTakes: computed(whenNamed(own("field"), takes), {
+      width: 10,
+      format: formats.whole,
+      note: `Pounds of ${nutrient} in the harvested grain: yield times the published removal.`,
+    }),
+    left: computed(quiet(formula`${own("putOn")}-${own("lastTakes")}`), {
+      width: 10,
+      format: formats.signedWhole,
+      note:
+        `What the first crop leaves of the ${trade} put on for both. ` +
+        "Below zero it has already drawn on the soil before the second crop is planted.",
+      rules: [{ kind: "compare", when: "below", value: 0, look: "attention" }],
+    }),
+  };
+}
+
+function bothCropColumns({ headers, nutrient }: Ledger) {
+  const { own, span } = headers;
+  const takes = call(removal, { crop: own("nextCrop"), yield: own("yieldGoal"), nutrient });
+  const balance = call(rotationBalance, {
+    crops: span("lastCrop", "nextCrop"),
+    yields: span("lastYield", "yieldGoal"),
+    nutrient,
+    applied: own("putOn"),
+  });
+  return {
+    nextTakes: computed(whenNamed(own("field"), takes), { width: 10, format: formats.whole }),
+    balance: computed(whenNamed(own("field"), balance), {
+      width: 10,
+      format: formats.signedWhole,
+      note: "Put on less taken, over both crops.",
+    }),
+    perYear: computed(quiet(formula`${own("balance")}/2`), {
+      width: 9,
+      format: formats.signedWhole,
+      rules: [{ kind: "compare", when: "below", value: -evenWithinLbPerAc, look: "attention" }],
+    }),
+  };
+}
+
+function testColumns({ headers, nutrient, trade, soilTest }: Ledger) {
+  const { own } = headers;
+  const field = own("field");
+  const later = call(testDrift, {
+    soilTest: own("test"),
+    balance: formula`2*${own("balance")}`,
+    nutrient,
+    ...(nutrient === "K2O" && { cec: fromSoilTest(field, "cec") }),
+  });
+  return {
+    test: computed(fromSoilTest(field, soilTest), { width: 8, format: formats.whole }),
+    testLater: computed(whenNamed(field, later), {
+      width: 9,
+      format: formats.whole,
+      note: "Expected after two more rounds like this one. Soils buffer differently: a direction, not a promise.",
+    }),
+    words: computedWords(whenNamed(field, meaning(own("perYear"), trade)), { width: 38 }),
+  };
+}
+
 /** "▼ draws potash down by 31 lb/ac a year", or what the row waits for. */
-function meaning(headers: Ledger["headers"], trade: string): Expression {
-  const perYear = headers.own("perYear");
-  const amount = shown(formula`ABS(${perYear})`, "0");
-  return formula`IF(ISNUMBER(${perYear}),IF(${perYear}<-2,${`▼ draws ${trade} down by `}&${amount}&" lb/ac a year",IF(${perYear}>2,${`▲ builds ${trade} by `}&${amount}&" lb/ac a year",${`● holds its ${trade}`})),"● waits for crops, yields and rates")`;
+function meaning(perYear: ReturnType<Ledger["headers"]["own"]>, trade: string): Expression {
+  const amount = formula`${shown(formula`ABS(${perYear})`, "0")}&" lb/ac a year"`;
+  const down = formula`${`▼ draws ${trade} down by `}&${amount}`;
+  const up = formula`${`▲ builds ${trade} by `}&${amount}`;
+  const moving = formula`IF(${perYear}<-${evenWithinLbPerAc},${down},IF(${perYear}>${evenWithinLbPerAc},${up},${`● holds its ${trade}`}))`;
+  return formula`IF(ISNUMBER(${perYear}),${moving},"● waits for crops, yields and rates")`;
 }

@@ -8,6 +8,7 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, fromSoilTest } from "./field-rows";
 import { limePlan } from "./headers";
 import { named } from "./names";
@@ -21,7 +22,7 @@ const splitAboveTonPerAc = 4;
 export function limePlanSheet({ rows }: FarmContext): SheetModel {
   return {
     key: "lime-plan",
-    name: "Lime plan",
+    name: farmSheets["lime-plan"].name,
     tabColor: tabColors.answer,
     title: "Lime plan",
     answers: "Which fields call for lime, how much of the lime at hand, and what it costs.",
@@ -101,11 +102,11 @@ function costColumns() {
   };
 }
 
-/** "▲ lime 4.4 ton/ac, half before and half after tillage", or why not. */
+/** "Lime 4.4 ton/ac, in two halves", or why not. */
 function whatToDo(): Expression {
   const rate = own("rate");
   const split = formula`IF(${rate}>${splitAboveTonPerAc},", in two halves","")`;
-  const amount = formula`"▲ lime "&${shown(rate, "0.0")}&" ton/ac"&${split}`;
-  const none = formula`IF(${own("ph")}<${named("targetPh")},"● close enough: test again","● no lime")`;
-  return formula`IF(ISNUMBER(${rate}),IF(${rate}>0,${amount},${none}),"● waits for the soil test")`;
+  const amount = formula`"Lime "&${shown(rate, "0.0")}&" ton/ac"&${split}`;
+  const none = formula`IF(${own("ph")}<${named("targetPh")},"Close enough: test again","No lime")`;
+  return formula`IF(ISNUMBER(${rate}),IF(${rate}>0,${amount},${none}),"Waits for the soil test")`;
 }

@@ -9,6 +9,7 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
 import { nutrientPlan } from "./headers";
 import { named } from "./names";
@@ -20,7 +21,7 @@ const poundsPerTon = 2000;
 export function nutrientPlanSheet({ rows }: FarmContext): SheetModel {
   return {
     key: "nutrient-plan",
-    name: "P and K plan",
+    name: farmSheets["nutrient-plan"].name,
     tabColor: tabColors.answer,
     title: "Phosphate and potash plan",
     answers: "What the guide asks for the next crop of each field, as pounds of product, tons to order and dollars.",

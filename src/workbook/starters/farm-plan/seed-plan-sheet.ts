@@ -9,6 +9,7 @@ import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import { ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
 import { seedPlan } from "./headers";
 
@@ -19,7 +20,7 @@ const crop = own("nextCrop");
 export function seedPlanSheet({ rows }: FarmContext): SheetModel {
   return {
     key: "seed-plan",
-    name: "Seed plan",
+    name: farmSheets["seed-plan"].name,
     tabColor: tabColors.answer,
     title: "Seed plan",
     answers: "How many seeds to plant for the stand you want, how many units to buy, and what they cost.",

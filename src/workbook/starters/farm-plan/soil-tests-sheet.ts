@@ -10,6 +10,7 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
 import { wordsFromFields } from "./field-rows";
 import { fieldTable, soilTable } from "./headers";
 import { named } from "./names";
@@ -29,7 +30,7 @@ const notes = {
 export function soilTestsSheet(context: FarmContext): SheetModel {
   return {
     key: "soil-tests",
-    name: "Soil tests",
+    name: farmSheets["soil-tests"].name,
     tabColor: tabColors.input,
     title: "Soil tests",
     answers: "What the laboratory found in each field, and the guide's word for it.",

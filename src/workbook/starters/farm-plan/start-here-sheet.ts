@@ -1,0 +1,69 @@
+import { guides } from "../../../reference/guides";
+import { guideWords } from "../../../functions/words";
+import { formula, prose } from "../../formula/expression";
+import { sheetName } from "../../formula/reference";
+import type { Block, RowsBlock } from "../../model/block";
+import { entriesOf } from "../../model/table";
+import type { SheetModel } from "../../model/workbook-model";
+import { cautions, howToRead } from "../start-words";
+import { tabColors } from "../tab-colors";
+import type { FarmContext } from "./farm-context";
+import { farmSheets } from "./farm-sheets";
+import { named } from "./names";
+
+export function startHereSheet(context: FarmContext): SheetModel {
+  return {
+    key: "start-here",
+    name: farmSheets["start-here"].name,
+    tabColor: tabColors.start,
+    title: formula`${named("farmName")}&": start here"`,
+    answers: "What to fill in, in which order, and how to read what comes out.",
+    blocks: [orderBlock(), sheetsBlock(), howToRead(), sourcesBlock(context), cautions()],
+    widths: [26, 86],
+    print: { orientation: "portrait", onePage: true },
+  };
+}
+
+function orderBlock(): Block {
+  return {
+    kind: "paragraphs",
+    title: "In this order",
+    style: "body",
+    paragraphs: [
+      prose`1. ${sheetName("assumptions")}: choose the guide of your region, then write your own prices over the examples.`,
+      prose`2. ${sheetName("fields")}: one row a field, with last and next crop, yields, and what was put on for both.`,
+      prose`3. ${sheetName("soil-tests")}: copy the laboratory's report, field by field.`,
+      prose`4. Read the ledgers and plans, adjust ${sheetName("budgets")}, and print ${sheetName("summary")}.`,
+      "Every sheet follows as you type. Rows still empty stay empty; a row half filled says what it waits for.",
+      "More fields later: add them below the last row of the list, and drag the lower corner of each other table down.",
+    ],
+  };
+}
+
+function sheetsBlock(): RowsBlock {
+  return {
+    kind: "rows",
+    title: "The sheets",
+    rows: entriesOf(farmSheets)
+      .filter(([key]) => key !== "start-here")
+      .map(([key, { purpose }]) => [
+        { content: prose`${sheetName(key)}`, style: "link", link: key },
+        { content: purpose, style: "body" },
+      ]),
+  };
+}
+
+function sourcesBlock({ guide, withDemo }: FarmContext): Block {
+  const { title, year } = guides[guideWords.find(guide) ?? "IN-MI-OH"];
+  return {
+    kind: "paragraphs",
+    title: "Where the numbers come from",
+    style: "body",
+    paragraphs: [
+      `Phosphate and potash: ${title}, ${year}, unless another guide is chosen. Removal, lime and seed: published extension tables. ` +
+        "Each function names its source, page and year; look it up with LOAM.SOURCE or in the Loamsheet pane. Check against the current bulletin.",
+      "Dollar figures, material prices and machine costs are examples in the range of university budgets of 2023 to 2025: write over them.",
+      ...(withDemo ? ["Windmill Hollow Farm and all of its figures are invented."] : []),
+    ],
+  };
+}

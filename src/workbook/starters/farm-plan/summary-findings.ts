@@ -1,0 +1,80 @@
+import { formula, type Expression, type Term } from "../../formula/expression";
+import { shown } from "../../formula/natives";
+import { place } from "../../formula/reference";
+import type { RowsBlock } from "../../model/block";
+import { budgetCell } from "./budget-rows";
+import { cropHeads } from "./crop-matrix";
+import type { FarmContext } from "./farm-context";
+import { limePlan, phosphateLedger, potashLedger } from "./headers";
+import { evenWithinLbPerAc } from "./ledger-sheet";
+
+/** The findings that matter, each a sentence that follows the sheets behind it. */
+export function findingsBlock({ crops }: FarmContext): RowsBlock {
+  const heads = cropHeads(crops);
+  const sentences = [
+    drawdown(potashLedger, "potash"),
+    drawdown(phosphateLedger, "phosphate"),
+    ...(crops.some(({ crop }) => crop === "soybean") ? [leftForSoybean()] : []),
+    limeSentence(),
+    ...heads.map(({ key }) => budgetSentence(key)),
+    bestCrop(),
+  ];
+  return {
+    kind: "rows",
+    title: "What matters",
+    rows: sentences.map((content) => [{ content, style: "body" }]),
+  };
+}
+
+/** "▼ Mill Road is drawing potash down by 31 lb/ac a year; 7 of 10 fields draw down." */
+function drawdown(ledger: typeof potashLedger | typeof phosphateLedger, trade: string): Expression {
+  const perYear = ledger.all("perYear");
+  const worst = formula`INDEX(${ledger.all("field")},MATCH(MIN(${perYear}),${perYear},0))`;
+  const limit = `<-${evenWithinLbPerAc}`;
+  const many = formula`COUNTIF(${perYear},${limit})&" of "&COUNT(${perYear})&" fields draw down."`;
+  const found = formula`"▼ "&${worst}&${` is drawing ${trade} down by `}&${shown(formula`-MIN(${perYear})`, "0")}&" lb/ac a year; "&${many}`;
+  const none = formula`${`● No field is drawing ${trade} down by more than ${evenWithinLbPerAc} lb/ac a year.`}`;
+  const waiting = `● ${capital(trade)}: waits for fields, yields and what was put on.`;
+  return formula`IF(COUNT(${perYear})=0,${waiting},IF(MIN(${perYear})<-${evenWithinLbPerAc},${found},${none}))`;
+}
+
+function leftForSoybean(): Expression {
+  const average = (column: "left" | "nextTakes") =>
+    shown(formula`AVERAGEIF(${potashLedger.all("nextCrop")},"soybean",${potashLedger.all(column)})`, "0");
+  return formula`IFERROR("● Soybean finds "&${average("left")}&" lb/ac of the potash put on still there, and takes "&${average("nextTakes")}&".","● Potash for soybean: waits for a field with soybean next.")`;
+}
+
+function limeSentence(): Expression {
+  const rate = limePlan.all("rate");
+  const most = formula`INDEX(${limePlan.all("field")},MATCH(MAX(${rate}),${rate},0))`;
+  const bill = formula`${shown(place(`${limePlan.table}.tons.whole`), "#,##0")}&" tons in all, $"&${shown(place(`${limePlan.table}.cost.whole`), "#,##0")}`;
+  const found = formula`"● "&COUNTIF(${rate},">0")&" of "&COUNT(${rate})&" fields call for lime, "&${most}&" the most: "&${bill}&"."`;
+  return formula`IF(COUNT(${rate})=0,"● Lime: waits for soil tests.",IF(MAX(${rate})>0,${found},"● No field calls for lime."))`;
+}
+
+/** "● Soybean covers all costs at $10.73 or 59 bu/ac; the plan has $10.60 and 58." */
+function budgetSentence(column: string): Expression {
+  const cell = (line: string) => budgetCell(line, column);
+  const sign = formula`IF(${cell("profit")}>=0,"▲ ",IF(${cell("margin")}>=0,"● ","▼ "))`;
+  const dollars = (value: Term) => formula`"$"&${shown(value, "0.00")}`;
+  const needed = formula`${dollars(cell("allPrice"))}&" or "&${shown(cell("allYield"), "0")}&" bu/ac"`;
+  const planned = formula`${dollars(cell("price"))}&" and "&${shown(cell("yield"), "0")}`;
+  const sentence = formula`${sign}&${nameOf(column)}&" covers all costs at "&${needed}&"; the plan has "&${planned}&"."`;
+  return formula`IFERROR(${sentence},"● "&${nameOf(column)}&": waits for its budget.")`;
+}
+
+/** "● Of an acre, soybean leaves most over running costs: $333." */
+function bestCrop(): Expression {
+  const margins = place("budget.margin");
+  const best = formula`INDEX(${place("budget.heads")},MATCH(MAX(${margins}),${margins},0))`;
+  return formula`IFERROR("● Of an acre, "&${best}&" leaves most over running costs: $"&${shown(formula`MAX(${margins})`, "#,##0")}&".","")`;
+}
+
+function nameOf(column: string): Expression {
+  const name = budgetCell("head", column);
+  return formula`UPPER(LEFT(${name},1))&MID(${name},2,60)`;
+}
+
+function capital(word: string): string {
+  return word.charAt(0).toUpperCase() + word.slice(1);
+}
