@@ -6,6 +6,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { withUnit } from "../number-text";
 import { button } from "../parts/button";
+import { openView } from "../header/actions";
 import { publication } from "../parts/citation";
 import { caution, section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
@@ -15,6 +16,9 @@ const say = words.find;
 
 /** Longer word lists are cut in the pane and told in full by the message of a word that does not fit. */
 const mostWords = 16;
+
+/** Functions that compare many published sets name dozens of sources; Sources lists them all. */
+const mostSources = 6;
 
 /** The page of one function, made from its declaration alone. */
 export function functionPage(fn: WorksheetFunction, state: PaneState): HTMLElement {
@@ -30,7 +34,7 @@ export function functionPage(fn: WorksheetFunction, state: PaneState): HTMLEleme
     (fn.cautions ?? []).map(caution),
     exampleOf(fn, state),
     argumentsOf(fn),
-    sourcesOf(fn),
+    sourcesOf(fn, state),
   );
 }
 
@@ -106,17 +110,20 @@ function acceptsLine(argument: Argument): string {
   return list ? say.acceptsList(text, argument.atLeast ?? 1) : say.accepts(text);
 }
 
-function sourcesOf(fn: WorksheetFunction): HTMLElement {
+function sourcesOf(fn: WorksheetFunction, state: PaneState): HTMLElement {
+  const shown = fn.sources.slice(0, mostSources);
+  const more = fn.sources.length - shown.length;
   return section(
     "function-sources",
     say.sources,
-    fn.sources.length === 0
+    shown.length === 0
       ? element("p", {}, say.arithmetic)
       : element(
           "ul",
           { class: "citations" },
-          fn.sources.map((key) => element("li", {}, publication(key))),
+          shown.map((key) => element("li", {}, publication(key))),
         ),
+    more > 0 && button(openView, state, { look: "quiet", value: "sources", says: say.moreSources(more) }),
   );
 }
 

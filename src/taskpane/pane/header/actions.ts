@@ -24,7 +24,11 @@ export const dismissTrouble: Action = {
   name: "pane.dismiss",
   label: "",
   allowed: always,
-  perform: (desk) => desk.change((state) => ({ ...state, trouble: undefined }), headingId(desk.state().view)),
+  perform(desk) {
+    const { view, find } = desk.state();
+    const heading = view === "find" && find.shown !== undefined ? "function" : view;
+    desk.change((state) => ({ ...state, trouble: undefined }), headingId(heading));
+  },
 };
 
 /** The parts that are worked with, and those that are read. */

@@ -41,12 +41,7 @@ function done({ says, sheets, leftOut }: Done): HTMLElement {
       added ? say.addedHead : say.removedHead,
     ),
     element("p", {}, says),
-    added &&
-      element(
-        "ul",
-        {},
-        sheets.map((name) => element("li", {}, name)),
-      ),
+    added && element("p", {}, say.addedSheets(sheets)),
     leftOut.map((sentence) => element("p", {}, sentence)),
     added && element("p", {}, say.next),
   );

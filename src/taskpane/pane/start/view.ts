@@ -236,9 +236,11 @@ function preview({ form }: StartState): HTMLElement {
     { class: "preview", "aria-labelledby": "start-preview" },
     element("h3", { id: "start-preview" }, say.preview),
     element(
-      "dl",
-      {},
-      (starterOf(form)?.sheets ?? []).map(({ name, purpose }) => [element("dt", {}, name), element("dd", {}, purpose)]),
+      "ul",
+      { class: "plain-list" },
+      (starterOf(form)?.sheets ?? []).map(({ name, purpose }) =>
+        element("li", {}, element("strong", {}, name), ` ${purpose}`),
+      ),
     ),
   );
 }

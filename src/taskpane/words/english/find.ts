@@ -26,5 +26,6 @@ export const find = {
     `A range${atLeast > 1 ? ` of at least ${atLeast} values` : ""}; each cell takes ${text}.`,
   andMore: (labels: readonly string[], more: number) => `${labels.join(", ")} and ${more} more`,
   sources: "Sources",
+  moreSources: (more: number) => `${more} more under Sources`,
   arithmetic: "Plain arithmetic; no publication needed.",
 };

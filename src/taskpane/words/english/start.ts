@@ -60,7 +60,9 @@ export const start = {
   filling: "Filling the workbook",
   beginning: "Looking at the names already in use…",
   summaryHead: (count: number) => (count === 1 ? "One thing to change first" : `${count} things to change first`),
-  added: (count: number) => `${count} sheets added behind those you had.`,
+  added: (count: number) =>
+    count === 1 ? "1 sheet added behind those you had." : `${count} sheets added behind those you had.`,
+  addedSheets: (names: readonly string[]) => `${names.join(", ")}.`,
   addedHead: "The workbook is filled",
   next: "Begin with the cream-colored cells; everything else follows them.",
   remove: "Remove what was added",
