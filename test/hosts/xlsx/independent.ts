@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { Workbook, type CellValue } from "exceljs";
+import { ValueType, Workbook, type Cell } from "exceljs";
 import { calculateSample } from "../../../src/build/samples/make-sample";
 import { findOffice, Office } from "../../../src/build/samples/office";
 import { frozenPlan } from "../../../src/build/samples/frozen-plan";
@@ -99,7 +99,7 @@ function compare(
       if (!isFormula(content)) continue;
       compared += 1;
       const ours = plain(values.valueAt(name, row, column));
-      const theirs = plain(resultOf(found.getWorksheet(name)?.getCell(row + 1, column + 1).value));
+      const theirs = plain(resultOf(found.getWorksheet(name)?.getCell(row + 1, column + 1)));
       if (same(ours, theirs)) continue;
       const [here, there] = [JSON.stringify(ours), JSON.stringify(theirs)];
       wrong.push(`${name}!${cellAddress(row, column)} ${here}, LibreOffice ${there}: ${content.formula}`);
@@ -108,8 +108,9 @@ function compare(
   return { compared, wrong };
 }
 
-function resultOf(value: CellValue | undefined): unknown {
-  return typeof value === "object" && value !== null && "formula" in value ? value.result : value;
+/** The value of a formula cell leaves out a result of 0; its result does not. */
+function resultOf(cell: Cell | undefined): unknown {
+  return cell?.type === ValueType.Formula ? cell.result : cell?.value;
 }
 
 function plain(value: unknown): number | string | boolean {
