@@ -1,4 +1,4 @@
-import { formula, type Expression, type Term } from "./expression";
+import { formula, joined, type Expression, type Term } from "./expression";
 
 /** Nothing where a row has no name yet; the value otherwise. Keeps ready-to-fill rows calm. */
 export function whenNamed(name: Term, value: Term): Expression {
@@ -8,6 +8,11 @@ export function whenNamed(name: Term, value: Term): Expression {
 /** The value, or nothing where it cannot be worked out yet. */
 export function quiet(value: Term): Expression {
   return formula`IFERROR(${value},"")`;
+}
+
+/** The value once all that it is made of are numbers; nothing while one of them is blank or waits itself. */
+export function whenNumbers(parts: readonly Term[], value: Term): Expression {
+  return formula`IF(COUNT(${joined(parts, ",")})=${parts.length},${value},"")`;
 }
 
 /** The value of a column in the row where another column holds what is looked for. */

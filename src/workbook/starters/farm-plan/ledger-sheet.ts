@@ -1,7 +1,7 @@
 import { removal, rotationBalance, testDrift } from "../../../functions/nutrients";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { quiet, shown, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -103,7 +103,7 @@ function firstCropColumns({ headers, nutrient, trade, putOn }: Ledger) {
       format: formats.whole,
       note: `Pounds of ${nutrient} in the harvested grain: yield times the published removal.`,
     }),
-    left: computed(quiet(formula`${own("putOn")}-${own("lastTakes")}`), {
+    left: computed(whenNumbers([own("putOn"), own("lastTakes")], formula`${own("putOn")}-${own("lastTakes")}`), {
       width: 10,
       format: formats.signedWhole,
       note:
@@ -130,7 +130,7 @@ function bothCropColumns({ headers, nutrient }: Ledger) {
       format: formats.signedWhole,
       note: "Put on less taken, over both crops.",
     }),
-    perYear: computed(quiet(formula`${own("balance")}/2`), {
+    perYear: computed(whenNumbers([own("balance")], formula`${own("balance")}/2`), {
       width: 9,
       format: formats.signedWhole,
       rules: [{ kind: "compare", when: "below", value: -evenWithinLbPerAc, look: "attention" }],

@@ -1,7 +1,7 @@
 import { limeNeed, limeRate } from "../../../functions/soil";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { quiet, shown, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -76,13 +76,13 @@ function rateColumns() {
       ),
       { width: 14, format: formats.two, note: "Tons of fully effective lime to reach the wanted pH." },
     ),
-    rate: computed(quiet(formula`IF(${isClose},0,${rate})`), {
+    rate: computed(whenNumbers([own("ph"), own("need")], formula`IF(${isClose},0,${rate})`), {
       width: 11,
       format: formats.one,
       note: "Tons of the lime at hand, by its effective share; 0 where the pH is close enough to wait for the next test.",
-      rules: [{ kind: "compare", when: "above", value: 0, look: "attention" }],
+      rules: [{ kind: "formula", formula: formula`AND(ISNUMBER(${own("rate")}),${own("rate")}>0)`, look: "attention" }],
     }),
-    tons: computed(quiet(formula`${own("rate")}*${own("acres")}`), {
+    tons: computed(whenNumbers([own("rate"), own("acres")], formula`${own("rate")}*${own("acres")}`), {
       width: 10,
       format: formats.whole,
       whole: sumOfAmounts(limePlan.all("tons")),
@@ -92,8 +92,11 @@ function rateColumns() {
 
 function costColumns() {
   return {
-    perAcre: computed(quiet(formula`${own("rate")}*${named("limePrice")}`), { width: 10, format: formats.cents }),
-    cost: computed(quiet(formula`${own("perAcre")}*${own("acres")}`), {
+    perAcre: computed(whenNumbers([own("rate")], formula`${own("rate")}*${named("limePrice")}`), {
+      width: 10,
+      format: formats.cents,
+    }),
+    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(limePlan.all("cost")),

@@ -2,7 +2,7 @@ import { productRate } from "../../../functions/materials";
 import { phosphateNeed, potashNeed } from "../../../functions/soil";
 import { call } from "../../formula/call";
 import { formula, type Term } from "../../formula/expression";
-import { quiet, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -100,20 +100,23 @@ function potashColumns() {
 }
 
 function rateOf(need: Term, analysis: Term) {
-  return quiet(formula`${call(productRate, { need, analysis })}`);
+  return whenNumbers([need], call(productRate, { need, analysis }));
 }
 
 function costColumns() {
   const products = formula`(${own("phosphateRate")}*${named("phosphateTonPrice")}+${own("potashRate")}*${named("potashTonPrice")})/${poundsPerTon}`;
   const spreading = formula`IF(${own("phosphateRate")}+${own("potashRate")}>0,${named("spreadingCost")},0)`;
-  const tonsOf = (rate: Term) => quiet(formula`${rate}*${own("acres")}/${poundsPerTon}`);
+  const tonsOf = (rate: Term) => whenNumbers([rate, own("acres")], formula`${rate}*${own("acres")}/${poundsPerTon}`);
   return {
-    nitrogenInIt: computed(quiet(formula`${own("phosphateRate")}*${named("phosphateNitrogen")}/100`), {
-      width: 10,
-      format: formats.whole,
-      note: "Nitrogen in the phosphate product. Take it off the nitrogen you buy.",
-    }),
-    perAcre: computed(quiet(formula`${products}+${spreading}`), {
+    nitrogenInIt: computed(
+      whenNumbers([own("phosphateRate")], formula`${own("phosphateRate")}*${named("phosphateNitrogen")}/100`),
+      {
+        width: 10,
+        format: formats.whole,
+        note: "Nitrogen in the phosphate product. Take it off the nitrogen you buy.",
+      },
+    ),
+    perAcre: computed(whenNumbers([own("phosphateRate"), own("potashRate")], formula`${products}+${spreading}`), {
       width: 10,
       format: formats.cents,
       note: "Both products and one spreading pass.",
@@ -128,7 +131,7 @@ function costColumns() {
       format: formats.one,
       whole: sumOfAmounts(nutrientPlan.all("potashTons")),
     }),
-    cost: computed(quiet(formula`${own("perAcre")}*${own("acres")}`), {
+    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(nutrientPlan.all("cost")),

@@ -1,7 +1,7 @@
 import { seedCostFunction, seedRateFunction, seedSpacingFunction, seedUnitsFunction } from "../../../functions/seed";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { quiet, sumOfAmounts, whenNamed } from "../../formula/natives";
+import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -101,7 +101,7 @@ function rateColumns() {
 function costColumns() {
   return {
     perAcre: computed(whenNamed(crop, seedCostOf(crop, own("rate"))), { width: 10, format: formats.cents }),
-    cost: computed(quiet(formula`${own("perAcre")}*${own("acres")}`), {
+    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(seedPlan.all("cost")),

@@ -41,7 +41,7 @@ function drawdown(ledger: typeof potashLedger | typeof phosphateLedger, trade: s
 function leftForSoybean(): Expression {
   const average = (column: "left" | "nextTakes") =>
     shown(formula`AVERAGEIF(${potashLedger.all("nextCrop")},"soybean",${potashLedger.all(column)})`, "0");
-  return formula`IFERROR("● Soybean finds "&${average("left")}&" lb/ac of the potash put on still there, and takes "&${average("nextTakes")}&".","● Potash for soybean: waits for a field with soybean next.")`;
+  return formula`IFERROR("● Before soybean, the last crop leaves "&${average("left")}&" lb/ac of the potash put on; soybean takes "&${average("nextTakes")}&".","● Potash for soybean: waits for a field with soybean next.")`;
 }
 
 function limeSentence(): Expression {
@@ -52,26 +52,30 @@ function limeSentence(): Expression {
   return formula`IF(COUNT(${rate})=0,"● Lime: waits for soil tests.",IF(MAX(${rate})>0,${found},"● No field calls for lime."))`;
 }
 
-/** "● Soybean covers all costs at $10.73 or 59 bu/ac; the plan has $10.60 and 58." */
+/** "● Soybean covers all costs at $10.73 or 59.2 bu/ac; the plan has $10.60 and 58.5." */
 function budgetSentence(column: string): Expression {
   const cell = (line: string) => budgetCell(line, column);
   const sign = formula`IF(${cell("profit")}>=0,"▲ ",IF(${cell("margin")}>=0,"● ","▼ "))`;
   const dollars = (value: Term) => formula`"$"&${shown(value, "0.00")}`;
-  const needed = formula`${dollars(cell("allPrice"))}&" or "&${shown(cell("allYield"), "0")}&" bu/ac"`;
-  const planned = formula`${dollars(cell("price"))}&" and "&${shown(cell("yield"), "0")}`;
+  const needed = formula`${dollars(cell("allPrice"))}&" or "&${shown(cell("allYield"), "0.0")}&" bu/ac"`;
+  const planned = formula`${dollars(cell("price"))}&" and "&${shown(cell("yield"), "0.0")}`;
   const sentence = formula`${sign}&${nameOf(column)}&" covers all costs at "&${needed}&"; the plan has "&${planned}&"."`;
   return formula`IFERROR(${sentence},"● "&${nameOf(column)}&": waits for its budget.")`;
 }
 
-/** "● Of an acre, soybean leaves most over running costs: $333." */
+/** "● Soybean leaves most over running costs: $333 an acre." */
 function bestCrop(): Expression {
   const margins = place("budget.margin");
   const best = formula`INDEX(${place("budget.heads")},MATCH(MAX(${margins}),${margins},0))`;
-  return formula`IFERROR("● Of an acre, "&${best}&" leaves most over running costs: $"&${shown(formula`MAX(${margins})`, "#,##0")}&".","")`;
+  return formula`IFERROR("● "&${capitalOf(best)}&" leaves most over running costs: $"&${shown(formula`MAX(${margins})`, "#,##0")}&" an acre.","")`;
 }
 
 function nameOf(column: string): Expression {
-  const name = budgetCell("head", column);
+  return capitalOf(budgetCell("head", column));
+}
+
+/** "Soybean" for a cell that holds "soybean". */
+function capitalOf(name: Term): Expression {
   return formula`UPPER(LEFT(${name},1))&MID(${name},2,60)`;
 }
 
