@@ -64,19 +64,20 @@ function readers(fn: WorksheetFunction): readonly Reader[] {
 function readStill(fn: WorksheetFunction, raw: readonly RawArgument[], values: Values) {
   const moving: Moving[] = [];
   let problem: Problem | undefined;
-  readers(fn).forEach((reader, index) => {
-    const given = raw[index];
+  let index = 0;
+  for (const reader of readers(fn)) {
+    const given = raw[index++];
     const range = isMatrix(given) ? rangeOf(reader, given) : undefined;
     if (range && reader.takesOneCell && range.rows * range.columns > 1) {
       if (fn.returns.shape === "table") refuseRange(range);
       values[reader.name] = undefined;
       moving.push(range);
-      return;
+      continue;
     }
     const value = isMatrix(given) ? reader.readRange(given) : readGiven(reader, given ?? null);
     if (value instanceof Problem) problem = Problem.worse(problem, value);
     values[reader.name] = value;
-  });
+  }
   return { moving, problem };
 }
 
