@@ -59,7 +59,7 @@ export function metadataFor(functions: readonly WorksheetFunction[], site: strin
       name: fn.name,
       description: fn.summary,
       helpUrl: `${site}/${helpPage}#${fn.name}`,
-      parameters: Object.entries<Argument>(fn.args).map(parameterFor),
+      parameters: parametersFor(Object.entries<Argument>(fn.args)),
       result: { type: "any", dimensionality: "matrix" },
     })),
   };
@@ -81,13 +81,19 @@ function enumId(words: Vocabulary<string>): string {
   return words.name.toUpperCase().replace(/[^A-Z]/g, "_");
 }
 
-function parameterFor([name, argument]: [string, Argument]): ParameterMetadata {
+/** Spreadsheets take a parameter as optional only behind all others; before them it is left blank instead. */
+function parametersFor(args: readonly [string, Argument][]): ParameterMetadata[] {
+  const lastNeeded = args.map(([, { shape }]) => shape !== "optional").lastIndexOf(true);
+  return args.map(([name, argument], index) => parameterFor(name, argument, index > lastNeeded));
+}
+
+function parameterFor(name: string, argument: Argument, optional: boolean): ParameterMetadata {
   return {
     name,
     description: describeArgument(argument),
     type: "any",
     dimensionality: "matrix",
-    ...(argument.shape === "optional" && { optional: true as const }),
+    ...(optional && { optional: true as const }),
     ...(argument.vocabulary && { customEnumId: enumId(argument.vocabulary) }),
   };
 }
