@@ -14,6 +14,7 @@ export async function serveDist(wanted = 0) {
     handler(request, response, {
       public: path.join(projectFolder, "dist"),
       cleanUrls: false,
+      rewrites: [{ source: "/", destination: "/index.html" }],
       directoryListing: false,
       headers: [{ source: "**/*.@(html|js|json|css)", headers: [{ key: "Cache-Control", value: "no-cache" }] }],
     }),
