@@ -1,4 +1,5 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { createRequire } from "node:module";
 import os from "node:os";
 import path from "node:path";
 import webpack, { type Configuration } from "webpack";
@@ -13,7 +14,7 @@ export async function functionsBundle(): Promise<string> {
 }
 
 async function buildNow(): Promise<string> {
-  const configurations = require(path.join(project, "webpack.config.js")) as (
+  const configurations = createRequire(__filename)(path.join(project, "webpack.config.js")) as (
     environment: object,
     options: { mode: string },
   ) => Configuration[]; // a script of the project, without types
