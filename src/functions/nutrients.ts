@@ -22,7 +22,9 @@ import {
 import { cropWords, nutrientWords, partWords, removalSetWords } from "./words";
 
 /** Every publication with a removal number, once. */
-const removalSources: readonly SourceKey[] = [...new Set([...removalRows, ...dryResidue].map(({ source }) => source))];
+const removalSources: readonly SourceKey[] = [
+  ...new Set([...removalRows, ...dryResidue.rows].map(({ source }) => source)),
+];
 
 const planning = "A planning figure: published sets differ and a field's own grain analysis is better.";
 
@@ -65,7 +67,10 @@ export const removal = worksheetFunction({
     removalOf({ crop, yieldPerAc, nutrient, part, set, moisturePct: moisture }),
   value: (result) => result.removedLbPerAc,
   working: (result) => [...result.pieces.flatMap((piece) => pieceLines(piece, result)), ...spreadLines(result)],
-  cites: (result) => result.pieces.map(({ number }) => number.cited),
+  cites: (result) => [
+    ...result.pieces.map(({ number }) => number.cited),
+    ...(result.residueRow ? [result.residueRow] : []),
+  ],
 });
 
 export const removalTable = worksheetFunction({

@@ -1,4 +1,5 @@
 import { refuse } from "../fault";
+import { poundPerTon } from "../units/units";
 
 export interface NutrientPriceInput {
   readonly priceUsdPerTon: number;
@@ -12,8 +13,6 @@ export interface NutrientPrice {
   readonly nutrientLbPerTon: number;
   readonly leftUsdPerTon: number;
 }
-
-const lbPerTon = 2000;
 
 /**
  * Price of a pound of nutrient.
@@ -34,7 +33,7 @@ export function nutrientPrice({
       because: "the other nutrients are worth more than the ton costs, so nothing is left to price.",
     });
   }
-  const nutrientLbPerTon = (lbPerTon * analysisPct) / 100;
+  const nutrientLbPerTon = (poundPerTon * analysisPct) / 100;
   const leftUsdPerTon = priceUsdPerTon - otherNutrientsUsdPerTon;
   return { priceUsdPerLb: leftUsdPerTon / nutrientLbPerTon, nutrientLbPerTon, leftUsdPerTon };
 }

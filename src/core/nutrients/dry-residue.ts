@@ -1,19 +1,16 @@
+import { bushelWeights, marketMoistures } from "../../reference/grain";
 import type { DryResidueRow } from "../../reference/nutrients";
-
-const lbPerTon = 2000;
 
 /**
  * Dry straw or stover left by a grain crop, lb per bushel of grain.
  *
- *   bushel weight × (1 − moisture) × dry residue per dry grain
+ *   bushel weight × (1 − market moisture) × dry residue per dry grain
  *
  * 47.3 lb for corn, 51.9 lb for wheat.
  */
-export function dryResidueLbPerBu({ bushelWeightLb, grainMoisturePct, residuePerGrain }: DryResidueRow): number {
-  return ((bushelWeightLb * (100 - grainMoisturePct)) / 100) * residuePerGrain;
-}
-
-/** The same for a whole yield, ton/ac dry. */
-export function dryResidueTon(row: DryResidueRow, bushelsPerAc: number): number {
-  return (bushelsPerAc * dryResidueLbPerBu(row)) / lbPerTon;
+export function dryResidueLbPerBu({ crop, residuePerGrain }: DryResidueRow): number {
+  const weight = bushelWeights.rows.find(({ grain }) => grain === crop);
+  const moisture = marketMoistures.rows.find(({ grain }) => grain === crop);
+  if (!weight || !moisture) return Number.NaN;
+  return ((weight.bushelWeightLb * (100 - moisture.marketMoisturePct)) / 100) * residuePerGrain;
 }

@@ -11,6 +11,7 @@ import {
   type SinglePart,
 } from "../../reference/nutrients";
 import type { Cited, Mark } from "../../reference/table";
+import { dryResidueLbPerBu } from "./dry-residue";
 
 /** One published number, with the spread of all published numbers for the same thing. */
 export interface Coefficient {
@@ -41,7 +42,8 @@ export interface PartRecord {
 export interface CropRecord {
   readonly mainPart: SinglePart;
   readonly parts: Partial<Record<SinglePart, PartRecord>>;
-  readonly residue?: DryResidueRow;
+  /** The residue whose weight follows from the grain yield. */
+  readonly residue?: { readonly row: DryResidueRow; readonly dryLbPerBu: number };
 }
 
 /** Tons no part of a crop reaches; slips above are refused. */
@@ -83,8 +85,8 @@ function buildIndex(): Partial<Record<CropKey, CropRecord>> {
       if (part === "straw") parts.stover = record;
       if (part === "stover") parts.straw = record;
     }
-    const residue = dryResidue.find((row) => row.crop === crop);
-    index[crop] = { mainPart, parts, ...(residue && { residue }) };
+    const row = dryResidue.rows.find((each) => each.crop === crop);
+    index[crop] = { mainPart, parts, ...(row && { residue: { row, dryLbPerBu: dryResidueLbPerBu(row) } }) };
   }
   return index;
 }

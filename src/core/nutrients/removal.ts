@@ -1,7 +1,7 @@
 import { within } from "../limit";
+import { poundPerTon } from "../units/units";
 import type { CropKey } from "../../reference/crops";
-import type { NutrientKey, PartKey, RemovalSetKey, SinglePart } from "../../reference/nutrients";
-import { dryResidueTon } from "./dry-residue";
+import type { DryResidueRow, NutrientKey, PartKey, RemovalSetKey, SinglePart } from "../../reference/nutrients";
 import { removalIndex, type Coefficient, type CropRecord } from "./removal-index";
 import { refuseCrop, refuseJoined, refuseMoisture, refuseNutrient, refusePart } from "./removal-refusals";
 
@@ -37,6 +37,7 @@ export interface Removal {
   readonly pieces: readonly RemovedPiece[];
   /** Dry residue worked out from the grain yield; only for joined parts. */
   readonly residueTonPerAc?: number;
+  readonly residueRow?: DryResidueRow;
 }
 
 /**
@@ -70,16 +71,17 @@ function joinedRemoval(record: CropRecord, harvest: Harvest): Removal {
   const { residue } = record;
   if (!residue) return refuseJoined(harvest.crop);
   const grain = removedPiece(record, "grain", harvest.yieldPerAc, harvest.moisturePct, harvest);
-  const residueTonPerAc = dryResidueTon(residue, grain.yieldPerAc);
+  const residueTonPerAc = (grain.yieldPerAc * residue.dryLbPerBu) / poundPerTon;
+  const { part } = residue.row;
   const straw =
-    pieceByGrain(record, residue.part, grain.yieldPerAc, harvest) ??
-    removedPiece(record, residue.part, residueTonPerAc, 0, harvest);
+    pieceByGrain(record, part, grain.yieldPerAc, harvest) ?? removedPiece(record, part, residueTonPerAc, 0, harvest);
   return {
     removedLbPerAc: grain.removedLbPerAc + straw.removedLbPerAc,
     lowLbPerAc: grain.lowLbPerAc + straw.lowLbPerAc,
     highLbPerAc: grain.highLbPerAc + straw.highLbPerAc,
     pieces: [grain, straw],
     residueTonPerAc,
+    residueRow: residue.row,
   };
 }
 

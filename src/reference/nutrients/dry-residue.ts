@@ -1,55 +1,35 @@
-import type { CropKey } from "../crops";
-import type { Cited } from "../table";
+import type { Cited, ReferenceTable } from "../table";
 import type { SinglePart } from "./parts";
 
-/** Dry straw or stover left by a bushel of grain, from the grain's own dry weight. */
+/** Dry straw or stover that grows with a pound of dry grain. */
 export interface DryResidueRow extends Cited {
-  readonly crop: CropKey;
+  readonly crop: "corn" | "soybean" | "wheat" | "springWheat";
   readonly part: Extract<SinglePart, "straw" | "stover">;
-  readonly bushelWeightLb: number;
-  /** % of wet weight at market. */
-  readonly grainMoisturePct: number;
-  /** Dry residue per unit of dry grain. */
   readonly residuePerGrain: number;
 }
 
-export const dryResidue: readonly DryResidueRow[] = [
-  {
-    crop: "corn",
-    part: "stover",
-    bushelWeightLb: 56,
-    grainMoisturePct: 15.5,
-    residuePerGrain: 1,
-    mark: "V",
-    source: "uiuc-residue",
-  },
-  {
-    crop: "wheat",
-    part: "straw",
-    bushelWeightLb: 60,
-    grainMoisturePct: 13.5,
-    residuePerGrain: 1,
-    mark: "V",
-    source: "uiuc-wheat-straw",
-  },
-  {
-    crop: "springWheat",
-    part: "straw",
-    bushelWeightLb: 60,
-    grainMoisturePct: 13.5,
-    residuePerGrain: 1,
-    mark: "V",
-    source: "uiuc-wheat-straw",
-    note: "Printed for wheat.",
-  },
-  {
-    crop: "soybean",
-    part: "stover",
-    bushelWeightLb: 60,
-    grainMoisturePct: 13,
-    residuePerGrain: (1 - 0.42) / 0.42,
-    mark: "M",
-    source: "residue-harvest-index",
-    note: "Harvest index 0.42.",
-  },
-];
+export const dryResidue: ReferenceTable<DryResidueRow> = {
+  title: "Dry residue left by a grain crop",
+  units: { residuePerGrain: "lb dry residue per lb dry grain" },
+  basis: "dry matter; the grain at its market moisture",
+  rows: [
+    { crop: "corn", part: "stover", residuePerGrain: 1, mark: "V", source: "uiuc-residue" },
+    { crop: "wheat", part: "straw", residuePerGrain: 1, mark: "V", source: "uiuc-wheat-straw" },
+    {
+      crop: "springWheat",
+      part: "straw",
+      residuePerGrain: 1,
+      mark: "V",
+      source: "uiuc-wheat-straw",
+      note: "Printed for wheat.",
+    },
+    {
+      crop: "soybean",
+      part: "stover",
+      residuePerGrain: (1 - 0.42) / 0.42,
+      mark: "M",
+      source: "residue-harvest-index",
+      note: "Harvest index 0.42.",
+    },
+  ],
+};

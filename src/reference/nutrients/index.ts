@@ -11,4 +11,6 @@ export { removalSets, type RemovalSetKey } from "./removal-sets";
 export { testChange, testChangeRange, type TestChangeRow } from "./test-change";
 
 /** Every published removal row. */
-export const removalRows = [...grainRemoval, ...residueRemoval, ...forageRemoval, ...rootAndFiberRemoval];
+export const removalRows = [grainRemoval, residueRemoval, forageRemoval, rootAndFiberRemoval].flatMap(
+  ({ rows }) => rows,
+);

@@ -1,5 +1,6 @@
 import { refuse } from "../../fault";
 import { within } from "../../limit";
+import { acrePerHectare, kilogramPerPound, poundPerTon } from "../../units/units";
 import {
   limeMethods,
   organicSoilLime,
@@ -44,9 +45,8 @@ export interface LimeNeed {
 
 const tonPer: Readonly<Record<LimeMethod["unit"], number>> = {
   "ton/ac": 1,
-  "lb/ac": 1 / 2000,
-  // 1 t/ha: 2204.62 lb on 2.47105 ac, in tons of 2,000 lb.
-  "t/ha": 2204.62262185 / 2000 / 2.47105381467,
+  "lb/ac": 1 / poundPerTon,
+  "t/ha": 1000 / kilogramPerPound / poundPerTon / acrePerHectare,
 };
 
 /**
