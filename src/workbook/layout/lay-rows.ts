@@ -26,7 +26,10 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
       note === undefined ? [] : [{ row, column, text: note }],
     ),
     heights: Object.entries(block.heights ?? {}).map(([row, height]) => [start + Number(row), height] as const),
-    end: Math.max(start + block.rows.length, ...places.map(([, area]) => area.bottom + 1)),
+    end: Math.max(
+      start + block.rows.length,
+      ...placed.map(({ cell: { spill }, row, column }) => spillArea(row, column, spill).bottom + 1),
+    ),
   });
 }
 

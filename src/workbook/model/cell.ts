@@ -38,6 +38,7 @@ export const formats = {
   whole: "#,##0",
   one: "#,##0.0",
   two: "#,##0.00",
+  upToThree: "#,##0.0##",
   signedWhole: "+#,##0;-#,##0;0",
   signedOne: "+#,##0.0;-#,##0.0;0.0",
   dollars: "$#,##0;-$#,##0",

@@ -9,6 +9,8 @@ export interface CropExample {
   readonly yieldBuPerAc: number;
   /** Hauling, drying and storing. */
   readonly costUsdPerBu: number;
+  /** All costs before hauling in one figure, for a quick look. */
+  readonly costBeforeHaulingUsdPerAc: number;
   readonly nitrogenLbPerAc: number;
   readonly rowWidthIn: number;
   readonly targetStandPerAc: number;
@@ -44,6 +46,7 @@ export const cropExamples = {
     priceUsdPerBu: 4.35,
     yieldBuPerAc: 190,
     costUsdPerBu: 0.3,
+    costBeforeHaulingUsdPerAc: 825,
     nitrogenLbPerAc: 175,
     rowWidthIn: 30,
     targetStandPerAc: 32_000,
@@ -71,6 +74,7 @@ export const cropExamples = {
     priceUsdPerBu: 10.6,
     yieldBuPerAc: 58,
     costUsdPerBu: 0.12,
+    costBeforeHaulingUsdPerAc: 620,
     nitrogenLbPerAc: 0,
     rowWidthIn: 15,
     targetStandPerAc: 115_000,
@@ -98,6 +102,7 @@ export const cropExamples = {
     priceUsdPerBu: 5.7,
     yieldBuPerAc: 85,
     costUsdPerBu: 0.14,
+    costBeforeHaulingUsdPerAc: 575,
     nitrogenLbPerAc: 100,
     rowWidthIn: 7.5,
     targetStandPerAc: 1_250_000,

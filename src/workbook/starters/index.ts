@@ -3,8 +3,13 @@ import type { WorkbookPlan } from "../plan";
 import { planWorkbook } from "../plan-workbook";
 import { nothingTaken, type TakenNames } from "../taken-names";
 import type { StarterChoices } from "./choices";
+import { clientBudget } from "./client-budget/client-budget";
+import { clientSheets } from "./client-budget/client-sheets";
 import { farmSheets } from "./farm-plan/farm-sheets";
 import { farmPlan } from "./farm-plan/farm-plan";
+import { quickSheet, quickWhatIf } from "./quick-what-if/quick-what-if";
+
+export { choiceProblems, type ChoiceProblem } from "./choice-problems";
 
 export {
   choiceLimits,
@@ -39,6 +44,24 @@ export const starters: readonly Starter[] = [
     sheets: Object.values(farmSheets),
     asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo"],
     model: farmPlan,
+  },
+  {
+    key: "client-budget",
+    title: "Client budget",
+    forWhom: "a consultant going through one client's fields",
+    summary: "Fields as they are farmed now, proposed changes as partial budgets, and a page to hand over.",
+    sheets: Object.values(clientSheets),
+    asks: ["farmName", "crops", "numberOfFields", "withDemo"],
+    model: clientBudget,
+  },
+  {
+    key: "quick-what-if",
+    title: "Quick what if",
+    forWhom: "anyone with one question about one crop",
+    summary: "One sheet: break-evens, profit for other yields and prices, and what the grain takes from the soil.",
+    sheets: [quickSheet],
+    asks: ["crops"],
+    model: quickWhatIf,
   },
 ];
 

@@ -1,0 +1,19 @@
+import type { Expression, Term } from "../../formula/expression";
+import { formula } from "../../formula/expression";
+import { lookUp, quiet } from "../../formula/natives";
+import { clientCrops, clientFields } from "./client-headers";
+
+/** What the table of crops says about a crop. */
+export function ofClientCrop(crop: Term, column: "price" | "costPerBushel"): Expression {
+  return lookUp(crop, clientCrops.all("crop"), clientCrops.all(column));
+}
+
+/** A number of a field; blank stays blank. */
+export function ofClientField(field: Term, column: keyof typeof clientFields.headers): Expression {
+  const value = lookUp(field, clientFields.all("field"), clientFields.all(column));
+  return quiet(formula`IF(${value}="","",${value})`);
+}
+
+export function cropOfClientField(field: Term): Expression {
+  return quiet(formula`${lookUp(field, clientFields.all("field"), clientFields.all("crop"))}&""`);
+}

@@ -1,0 +1,168 @@
+import { removalTable } from "../../../functions/nutrients";
+import { runFunction } from "../../../functions/frame/run";
+import { breakEvenPriceFunction, breakEvenYieldFunction, profitGridFunction } from "../../../functions/money";
+import { limits } from "../../../core/limits";
+import { crops } from "../../../reference/crops";
+import { call } from "../../formula/call";
+import { formula } from "../../formula/expression";
+import { quiet } from "../../formula/natives";
+import { place } from "../../formula/reference";
+import type { EntriesBlock, RowsBlock } from "../../model/block";
+import { formats } from "../../model/cell";
+import { oneOf, within } from "../../model/columns";
+import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
+import type { WorkbookModel } from "../../model/workbook-model";
+import { cropExamples } from "../../scenario/crop-examples";
+import { cropChoice, type CropChoice, type StarterChoices } from "../choices";
+import { profitGridBlock } from "../profit-grid-block";
+import { tabColors } from "../tab-colors";
+
+/** Crops whose yield is counted in bushels. */
+const grainCrops = Object.values(crops)
+  .filter(({ yieldUnit }) => yieldUnit === "bu")
+  .map(({ label }) => label);
+
+const value = (key: string) => place(`quick.${key}`);
+const shared = { cost: value("cost"), otherIncome: value("other"), costPerBushel: value("perBushel") };
+
+export const quickSheet = {
+  name: "Quick what if",
+  purpose: "one crop: break-evens, profit grid, and what the grain takes",
+};
+
+/** One sheet for one question at the kitchen table. */
+export function quickWhatIf(choices: StarterChoices): WorkbookModel {
+  const crop = choices.crops[0] ?? cropChoice("soybean");
+  return {
+    starter: "quick-what-if",
+    title: "Quick what if",
+    sheets: [
+      {
+        key: "quick",
+        name: quickSheet.name,
+        tabColor: tabColors.answer,
+        title: "Quick what if",
+        answers: "What does an acre of this crop leave, what covers its costs, and what does it take from the soil?",
+        blocks: [inputs(crop), answers(), grid(), closing(), removalBlock(crop)],
+        widths: [30, 14, 11, 11, 18, 11, 11, 11],
+        print: { orientation: "portrait", onePage: true },
+      },
+    ],
+  };
+}
+
+function inputs({ crop, priceUsdPerBu, yieldBuPerAc }: CropChoice): EntriesBlock {
+  const example = cropExamples[crop];
+  const cost = example.costBeforeHaulingUsdPerAc;
+  return {
+    kind: "entries",
+    key: "quick",
+    title: "Fill in",
+    entries: [
+      typedEntry(
+        { key: "crop", label: "Crop" },
+        crops[crop].label,
+        oneOf(grainCrops, "A crop that is sold by the bushel."),
+      ),
+      typedEntry(
+        { key: "yield", label: "Yield", unit: "bu/ac", format: formats.one },
+        yieldBuPerAc,
+        within(limits.yieldAny, "Yield to plan for"),
+      ),
+      typedEntry(
+        { key: "price", label: "Price", unit: "$/bu", format: formats.cents },
+        priceUsdPerBu,
+        within(limits.price, "Price of a bushel"),
+      ),
+      typedEntry(
+        {
+          key: "cost",
+          label: "Costs before hauling",
+          unit: "$/ac",
+          format: formats.cents,
+          says: "Land and machinery included, or running costs alone: say which.",
+        },
+        cost,
+        within(limits.price, "Costs of an acre"),
+      ),
+      typedEntry(
+        { key: "perBushel", label: "Hauling and drying", unit: "$/bu", format: formats.cents },
+        example.costUsdPerBu,
+        within(limits.price, "Hauling and drying a bushel"),
+      ),
+      typedEntry(
+        { key: "other", label: "Other income", unit: "$/ac", format: formats.cents },
+        0,
+        within(limits.price, "Payments, straw, indemnity"),
+      ),
+      typedEntry(
+        { key: "yieldStep", label: "Step from yield to yield", unit: "bu/ac", format: formats.one },
+        Math.max(1, Math.round(yieldBuPerAc / 15)),
+        within(limits.yieldAny, "Bushels between two lines of the grid"),
+      ),
+      typedEntry(
+        { key: "priceStep", label: "Step from price to price", unit: "$/bu", format: formats.cents },
+        0.25,
+        within(limits.price, "Dollars between two columns of the grid"),
+      ),
+    ],
+  };
+}
+
+function answers(): EntriesBlock {
+  const profit = formula`${value("yield")}*(${value("price")}-${value("perBushel")})+${value("other")}-${value("cost")}`;
+  const verdict = formula`IF(${place("answer.profit")}>=0,"▲ covers these costs","▼ does not cover these costs")`;
+  return {
+    kind: "entries",
+    key: "answer",
+    title: "Answers",
+    entries: [
+      computedEntry({ key: "profit", label: "An acre leaves", unit: "$/ac", format: formats.cents }, quiet(profit)),
+      computedEntry(
+        { key: "price", label: "Price that covers the costs", unit: "$/bu", format: formats.cents },
+        call(breakEvenPriceFunction, { ...shared, yield: value("yield") }),
+      ),
+      computedEntry(
+        { key: "yield", label: "Yield that covers the costs", unit: "bu/ac", format: formats.one },
+        call(breakEvenYieldFunction, { ...shared, price: value("price") }),
+      ),
+      wordsEntry({ key: "words", label: "In a word" }, quiet(verdict)),
+    ],
+  };
+}
+
+function grid(): RowsBlock {
+  return profitGridBlock({
+    title: "What an acre leaves, $",
+    grid: call(profitGridFunction, {
+      ...shared,
+      yields: formula`${place("grid.yield1")}:${place("grid.yield7")}`,
+      prices: formula`${place("grid.price1")}:${place("grid.price7")}`,
+    }),
+    yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${value("yieldStep")})`,
+    priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${value("priceStep")})`,
+  });
+}
+
+/** The answer's own size is found by calling the function once; it grows or shrinks with the crop. */
+function removalBlock({ crop, yieldBuPerAc }: CropChoice): RowsBlock {
+  const answer = runFunction(removalTable, [crops[crop].label, yieldBuPerAc]);
+  const spill = { rows: answer.length, columns: answer[0]?.length ?? 1 };
+  const content = call(removalTable, { crop: value("crop"), yield: value("yield") });
+  return {
+    kind: "rows",
+    title: "What the grain takes, lb/ac",
+    rows: [[{ content, style: "computed", format: formats.upToThree, spill }]],
+  };
+}
+
+function closing() {
+  return {
+    kind: "paragraphs",
+    style: "says",
+    paragraphs: [
+      "Prices and costs are examples: write your own over them. Removal is for the grain at market moisture, by published averages; a grain analysis of your own is better.",
+      "The table below is longer for some crops: keep the rows under it free.",
+    ],
+  } as const;
+}
