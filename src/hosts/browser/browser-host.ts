@@ -1,4 +1,5 @@
 import type { IRange, IWorkbookData, Worksheet } from "@univerjs/core";
+import { SetSelectionsOperation } from "@univerjs/sheets";
 import { areaAddress, parseAddress, quotedSheet } from "../address";
 import { isCellError } from "../../functions/frame/cell";
 import type { Area, WorkbookPlan } from "../../workbook/plan";
@@ -102,7 +103,9 @@ export class BrowserHost implements WorkbookHost {
 
   async onSelectionChange(listener: () => void): Promise<void> {
     const { api } = this.grid;
-    api.addEvent(api.Event.SelectionChanged, listener);
+    api.addEvent(api.Event.CommandExecuted, ({ id }) => {
+      if (id === SetSelectionsOperation.id) listener();
+    });
     api.addEvent(api.Event.ActiveSheetChanged, listener);
     api.getFormula().calculationResultApplied(listener);
   }

@@ -3,6 +3,7 @@ import { isCellError } from "../../functions/frame/cell";
 import { chartSvg } from "../chart-svg";
 import type { CellReader } from "../engine/read-cells";
 import type { HostValue } from "../port";
+import { moveCharts } from "./chart-moves";
 import { chartView, Redraw } from "./chart-view";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
@@ -33,6 +34,7 @@ export class ChartLayer {
       if (stage === api.Enum.LifecycleStages.Rendered) this.showSoon();
     });
     workbook.onOpened(() => this.showSoon());
+    moveCharts(grid, workbook, () => this.showSoon());
     api.getFormula().calculationResultApplied(() => this.redraw.now());
   }
 
@@ -70,7 +72,7 @@ export class ChartLayer {
   }
 
   private read({ sheet, area }: ChartRange): HostValue[] {
-    const source = this.workbook.model.getSheetBySheetName(sheet);
+    const source = this.workbook.model.getSheetBySheetId(sheet);
     if (!source) return [];
     const values: HostValue[] = [];
     for (let row = area.top; row <= area.bottom; row++) {

@@ -3,6 +3,7 @@ import type { CellPlan, NamePlan, SheetPlan, WorkbookPlan } from "../../workbook
 import { parseAddress } from "../address";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
+import { withSheets } from "./chart-moves";
 import { memoryOf, type PageMemory } from "./page-memory";
 import { plannedCell } from "./planned-cell";
 import { notesOf, rulesOf, tablesOf, validationsOf, type SheetResources } from "./plan-from-resources";
@@ -46,7 +47,7 @@ function sheetPlan(
     tables: tablesOf(resources, id),
     validations: validationsOf(resources, id),
     rules: rulesOf(resources, id),
-    charts: kept?.charts ?? [],
+    charts: (kept?.charts ?? []).map((chart) => withSheets(chart, (id) => data.sheets[id]?.name ?? id)),
     notes: notesOf(resources, id),
     print: kept?.print ?? { orientation: "landscape", fit: { wide: 1, tall: 0 }, footer: "Page &P of &N" },
   };

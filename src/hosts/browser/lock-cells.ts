@@ -1,13 +1,13 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 
-import { cellLooks, type CellLook } from "../../workbook/styles";
+import type { StyleName } from "../../workbook/plan";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import { plannedCell } from "./planned-cell";
 import { rectanglesOf, type CellAt } from "./rectangles";
 import type { Grid } from "./start-grid";
 
-/** Makes computed cells refuse typing on the sheets that were filled in that way. Inputs and free cells stay open. */
+/** Makes computed cells refuse typing on the sheets that were filled in that way. All other cells stay open. */
 export async function lockComputedCells(grid: Grid, workbook: OpenWorkbook): Promise<void> {
   const { facade } = workbook;
   const memory = memoryOf({ custom: facade.getCustomMetadata() ?? {} });
@@ -25,15 +25,15 @@ async function lockSheet({ api }: Grid, sheet: FWorksheet): Promise<void> {
   for (const rule of rules) await rule.setPoint(api.Enum.RangePermissionPoint.Edit, false);
 }
 
+const computed: ReadonlySet<StyleName | undefined> = new Set(["computed", "computedText", "total", "totalText"]);
+
 function computedCells(sheet: FWorksheet): CellAt[] {
   const cells: CellAt[] = [];
   sheet
     .getSheet()
     .getCellMatrix()
     .forValue((row, column, cell) => {
-      const { look } = plannedCell(cell);
-      const facts: CellLook | undefined = look && cellLooks[look];
-      if (facts && !facts.input) cells.push({ row, column });
+      if (computed.has(plannedCell(cell).look)) cells.push({ row, column });
     });
   return cells;
 }

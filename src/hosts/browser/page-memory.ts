@@ -3,6 +3,7 @@ import type { ChartPlan, PrintPlan } from "../../workbook/plan";
 
 /** What a plan says about a sheet and the grid has no place for. */
 export interface SheetMemory {
+  /** Their ranges name sheets by id, so that a renamed sheet keeps its charts. */
   readonly charts: readonly ChartPlan[];
   readonly print: PrintPlan;
   /** Computed cells refuse typing. */
@@ -27,6 +28,6 @@ export function memoryOf(workbook: Pick<IWorkbookData, "custom">): PageMemory {
   return kept ? (kept as PageMemory) : noMemory;
 }
 
-export function withMemory(workbook: IWorkbookData, memory: PageMemory): IWorkbookData {
+export function withMemory<Part extends Pick<IWorkbookData, "custom">>(workbook: Part, memory: PageMemory): Part {
   return { ...workbook, custom: { ...workbook.custom, [memoryKey]: memory } };
 }

@@ -4,32 +4,25 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-note/lib/index.css";
 import "@univerjs/preset-sheets-table/lib/index.css";
-import { LocaleType, LogLevel, mergeLocales, Univer, type Plugin, type PluginCtor } from "@univerjs/core";
+import { LocaleType, LogLevel, Univer, type Plugin, type PluginCtor } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsConditionalFormattingPreset } from "@univerjs/preset-sheets-conditional-formatting";
-import rulesWords from "@univerjs/preset-sheets-conditional-formatting/locales/en-US";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
-import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
-import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
 import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
-import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
-import noteWords from "@univerjs/preset-sheets-note/locales/en-US";
 import { UniverSheetsTablePreset } from "@univerjs/preset-sheets-table";
-import tableWords from "@univerjs/preset-sheets-table/locales/en-US";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import { fontFamily } from "../../workbook/styles";
 import { fonts } from "../engine/cell-styles";
+import { gridWords } from "./grid-words";
 import { gridTheme, tableThemes } from "./grid-theme";
 
 export interface Grid {
   readonly univer: Univer;
   readonly api: FUniver;
 }
-
-const words = mergeLocales(coreWords, rulesWords, validationWords, drawingWords, noteWords, tableWords);
 
 /**
  * Puts the spreadsheet grid into an element of the page. Only open-source parts; nothing is fetched.
@@ -42,11 +35,23 @@ export function startGrid(containerId: string, dark: boolean): Grid {
     darkMode: dark,
     logLevel: LogLevel.ERROR,
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: words },
+    locales: { [LocaleType.EN_US]: gridWords },
   });
   for (const [plugin, options] of pluginsOf(containerId)) univer.registerPlugin(plugin, options);
   return { univer, api: FUniver.newAPI(univer) };
 }
+
+/** The grid's own locks are about users and owners, of whom a page on one machine has none. */
+const withoutItems = Object.fromEntries(
+  [
+    "sheet.contextMenu.permission",
+    "sheet.command.add-range-protection-from-toolbar",
+    "sheet.command.add-range-protection-from-sheet-bar",
+    "sheet.command.delete-worksheet-protection-from-sheet-bar",
+    "sheet.command.change-sheet-protection-from-sheet-bar",
+    "sheet.command.view-sheet-permission-from-sheet-bar",
+  ].map((item) => [item, { hidden: true }]),
+);
 
 const fontChoices = [
   { value: fonts, label: fontFamily },
@@ -62,6 +67,7 @@ function pluginsOf(containerId: string): Map<PluginCtor<Plugin>, Options> {
       container: containerId,
       ribbonType: "simple",
       disableAutoFocus: true,
+      menu: withoutItems,
       customFontFamily: { override: true, list: fontChoices },
       sheets: { protectedRangeShadow: false },
       formula: { initialFormulaComputing: CalculationMode.FORCED },

@@ -9,6 +9,7 @@ import {
 import type { WorkbookPlan } from "../../workbook/plan";
 import { workbookData, type SheetRoom } from "../engine/workbook-data";
 import type { FillReceipt } from "../port";
+import { withSheets } from "./chart-moves";
 import { notesResource } from "./note-resource";
 import { memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
 import { rulesResource } from "./rule-resource";
@@ -75,9 +76,10 @@ export function withPlan(workbook: IWorkbookData, plan: WorkbookPlan, locked: bo
 }
 
 function memoryWithPlan(memory: PageMemory, plan: WorkbookPlan, ids: readonly string[], locked: boolean): PageMemory {
+  const idOf = (name: string) => ids[plan.sheets.findIndex((sheet) => sheet.name === name)] ?? name;
   const entries = plan.sheets.map((sheet, index): [string, SheetMemory] => [
     ids[index] ?? "",
-    { charts: sheet.charts, print: sheet.print, locked },
+    { charts: sheet.charts.map((chart) => withSheets(chart, idOf)), print: sheet.print, locked },
   ]);
   return {
     starter: memory.starter || plan.starter,

@@ -1,0 +1,94 @@
+import { createReadStream, existsSync } from "node:fs";
+import http from "node:http";
+import path from "node:path";
+import { chromium, type Browser, type BrowserContext, type Page } from "playwright-core";
+
+const builtFolder = process.env["LOAMSHEET_DIST"] ?? path.resolve(__dirname, "../../dist");
+const browserPath = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
+
+const types: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript",
+  ".css": "text/css",
+  ".json": "application/json",
+  ".png": "image/png",
+};
+
+/** The built pages in a real browser, served from this machine. */
+export interface BuiltPages {
+  readonly address: string;
+  /** Opens a page in a browser that remembers nothing; options are those of a playwright context. */
+  open(file: string, options?: Parameters<Browser["newContext"]>[0]): Promise<OpenedPage>;
+  stop(): Promise<void>;
+}
+
+export interface OpenedPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** What went wrong in the page so far: exceptions and console errors. */
+  readonly troubles: readonly string[];
+  /** Addresses asked for outside the page's own server. */
+  readonly foreign: readonly string[];
+}
+
+export async function serveBuiltPages(): Promise<BuiltPages> {
+  const server = http.createServer(answer);
+  await new Promise<void>((resolve) => server.listen(0, "localhost", resolve));
+  const place = server.address();
+  const port = typeof place === "object" && place ? place.port : 0;
+  const address = `http://localhost:${port}/`;
+  const browser = await chromium.launch({
+    executablePath: browserPath,
+    args: ["--no-sandbox", "--disable-gpu", "--headless"],
+  });
+  return {
+    address,
+    open: (file, options) => openPage(browser, address, file, options),
+    async stop() {
+      await browser.close();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+}
+
+async function openPage(
+  browser: Browser,
+  address: string,
+  file: string,
+  options: Parameters<Browser["newContext"]>[0],
+): Promise<OpenedPage> {
+  const context = await browser.newContext({ viewport: { width: 1366, height: 820 }, ...options });
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  const foreign: string[] = [];
+  page.on("pageerror", (error) => troubles.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") troubles.push(`${message.text()} ${message.location().url}`);
+  });
+  page.on("request", (request) => {
+    if (!request.url().startsWith(address) && !/^(data|blob):/.test(request.url())) foreign.push(request.url());
+  });
+  await page.goto(address + file);
+  return { page, context, troubles, foreign };
+}
+
+function answer(request: http.IncomingMessage, response: http.ServerResponse): void {
+  const asked = new URL(request.url ?? "/", "http://localhost").pathname;
+  const file = path.join(builtFolder, path.normalize(asked === "/" ? "/index.html" : asked));
+  if (!file.startsWith(builtFolder) || !existsSync(file)) {
+    response.writeHead(404).end();
+    return;
+  }
+  response.writeHead(200, { "Content-Type": types[path.extname(file)] ?? "application/octet-stream" });
+  createReadStream(file).pipe(response);
+}
+
+/** Waits until a condition holds in the test, asking again and again. */
+export async function until(holds: () => Promise<boolean> | boolean, what: string, seconds = 15): Promise<void> {
+  const end = Date.now() + seconds * 1000;
+  while (Date.now() < end) {
+    if (await holds()) return;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error(`Waited ${seconds} s in vain until ${what}.`);
+}
