@@ -3,70 +3,81 @@ import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import { writeXlsx } from "../../hosts/xlsx/write-xlsx";
-import type { SheetPlan } from "../../workbook/plan";
+import type { SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import { findOrInstallChromium } from "../chromium.mjs";
 import { frozenPlan } from "./frozen-plan";
 import type { Sample } from "./make-sample";
-import { findOrInstallChromium } from "../chromium.mjs";
 import type { Office } from "./office";
 
+/** Sheets shown in the picture of a starter; its first ones where nothing is said. */
+const mainSheets: Readonly<Record<string, readonly string[]>> = {
+  "farm-plan": ["Summary", "Potash ledger", "What if"],
+  "client-budget": ["Client report", "Proposed changes", "Now and then"],
+};
+const mostPages = 3;
+
 const dotsPerInch = 110;
-const page = { widthPx: 560, heightPx: 433, gapPx: 16 } as const;
-const columns = 2;
+const widthPx = 560;
+/** Upright pages are shown nearly whole, and stand beside two wide ones, of which the upper part is shown. */
+const heightPx = { landscape: 350, portrait: 716 } as const;
+const gapPx = 16;
 
-/** Sheets shown in the picture of a starter, four at most; its first four where nothing is said. */
-const mainSheets: Readonly<Record<string, readonly string[]>> = {};
+interface Page {
+  readonly file: string;
+  readonly orientation: keyof typeof heightPx;
+}
 
-/** Paints the main pages of a sample side by side into one picture, as a spreadsheet program prints them. */
+/** Paints the main pages of a sample into one picture, as a spreadsheet program prints them. */
 export async function paintSample(sample: Sample, target: string, office: Office): Promise<void> {
   const file = path.join(office.folder, `${sample.starter.key}.xlsx`);
   // A spreadsheet program without the add-in would print #NAME? where the sample shows a number.
-  writeFileSync(file, await writeXlsx(frozenPlan(sample.plan, sample.values), sample.values));
-  const pages = office.pages(file, dotsPerInch);
-  const shown = pagesOf(sample, office, file).flatMap((index) => pages[index] ?? []);
+  const plan = frozenPlan(sample.plan, sample.values);
+  writeFileSync(file, await writeXlsx(plan, sample.values));
+  const pages = mainPages(plan, office.pages(file, dotsPerInch), office.texts(file.replace(/\.xlsx$/, ".pdf")));
   const album = path.join(office.folder, `${sample.starter.key}.html`);
-  writeFileSync(album, albumOf(shown));
   const picture = path.join(office.folder, `${sample.starter.key}.png`);
-  photograph(album, picture, shown.length);
+  writeFileSync(album, albumOf(pages));
+  photograph(album, picture, pages);
   copyFileSync(picture, target);
   makeSmall(target);
 }
 
-/** Where the main sheets start, counted in pages from 0: a sheet's first page opens with its title. */
-function pagesOf({ starter, plan }: Sample, office: Office, file: string): number[] {
-  const wanted = mainSheets[starter.key] ?? plan.sheets.slice(0, 4).map(({ name }) => name);
-  const texts = office.texts(file.replace(/\.xlsx$/, ".pdf"));
-  return plan.sheets
-    .filter(({ name }) => wanted.includes(name))
-    .map((sheet) => texts.findIndex((text) => text.trimStart().startsWith(titleOf(sheet))))
-    .filter((index) => index >= 0);
+/** The first page of each main sheet, found by the sheet's title, upright ones first. */
+function mainPages(plan: WorkbookPlan, files: readonly string[], texts: readonly string[]): Page[] {
+  const wanted = mainSheets[plan.starter] ?? plan.sheets.slice(0, mostPages).map(({ name }) => name);
+  const pages = wanted.map((name): Page => {
+    const sheet = plan.sheets.find((one) => one.name === name);
+    const file = sheet && files[texts.findIndex((text) => text.trimStart().startsWith(titleOf(sheet)))];
+    if (!sheet || !file) throw new Error(`${plan.title} has no printed page of "${name}" to paint.`);
+    return { file, orientation: sheet.print.orientation };
+  });
+  return pages.sort((a, b) => heightPx[b.orientation] - heightPx[a.orientation]);
 }
 
 function titleOf(sheet: SheetPlan): string {
   return String(sheet.cells.find(({ style }) => style === "title")?.content ?? sheet.name);
 }
 
-function albumOf(pictures: readonly string[]): string {
-  const images = pictures.map((file) => `<img src="data:image/png;base64,${readFileSync(file).toString("base64")}">`);
+function albumOf(pages: readonly Page[]): string {
+  const images = pages.map(
+    ({ file, orientation }) =>
+      `<img class="${orientation}" src="data:image/png;base64,${readFileSync(file).toString("base64")}">`,
+  );
   return `<!doctype html><meta charset="utf-8"><style>
-    body { margin: ${page.gapPx}px; background: #e7e2d8; display: grid; gap: ${page.gapPx}px; grid-template-columns: repeat(${columns}, ${page.widthPx}px); }
-    img { width: ${page.widthPx}px; height: ${page.heightPx}px; object-fit: contain; object-position: top; background: #fff; }
+    body { margin: ${gapPx}px; background: #e7e2d8; display: grid; gap: ${gapPx}px; grid-template-columns: repeat(2, ${widthPx}px); }
+    img { width: ${widthPx}px; height: ${heightPx.landscape}px; object-fit: cover; object-position: top; background: #fff; }
+    img.portrait { height: ${heightPx.portrait}px; grid-row: span 2; }
   </style>${images.join("")}`;
 }
 
-function photograph(album: string, picture: string, count: number): void {
-  const rows = Math.ceil(count / columns);
-  const width = columns * page.widthPx + (columns + 1) * page.gapPx;
-  const height = rows * page.heightPx + (rows + 1) * page.gapPx;
-  const options = [
-    "--headless",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--hide-scrollbars",
-    `--window-size=${width},${height}`,
-  ];
-  execFileSync(findOrInstallChromium(), [...options, `--screenshot=${picture}`, pathToFileURL(album).href], {
-    stdio: "ignore",
-  });
+function photograph(album: string, picture: string, pages: readonly Page[]): void {
+  const columns = Math.min(2, pages.length);
+  const width = columns * widthPx + (columns + 1) * gapPx;
+  const tallest = Math.max(...pages.map(({ orientation }) => heightPx[orientation]));
+  const height = (pages.length > 1 ? heightPx.portrait : tallest) + 2 * gapPx;
+  const options = ["--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars"];
+  const page = [`--window-size=${width},${height}`, `--screenshot=${picture}`, pathToFileURL(album).href];
+  execFileSync(findOrInstallChromium(), [...options, ...page], { stdio: "ignore" });
 }
 
 /** Few colours are enough for printed pages, and make the picture a third as large; done where pngquant is there. */

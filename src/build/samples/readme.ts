@@ -20,7 +20,7 @@ ${starters.map(section).join("\n")}
 ## Making them again
 
 \`npm run samples\` writes the workbooks: the same code gives the same bytes. \`npm run samples -- --pictures\` also
-paints the pictures, and needs LibreOffice, poppler's pdftoppm and Chromium for it (pngquant makes them smaller).
+paints the pictures, and needs LibreOffice, poppler's pdftoppm and Chromium for it (pngquant makes them smaller, and the Carlito font stands in for Calibri).
 `;
 }
 
@@ -30,7 +30,7 @@ function section({ key, title, forWhom, summary, sheets }: Starter): string {
 
 For ${forWhom}. ${summary}
 
-![Four pages of the ${title.toLowerCase()}](${key}.png)
+![Printed pages of the ${title.toLowerCase()}](${key}.png)
 
 | sheet | purpose |
 | --- | --- |
