@@ -10,12 +10,12 @@ and costs are examples to write over.
 ${starters.map(section).join("\n")}
 ## Opening them
 
-- **Excel with Loamsheet**: everything calculates. If a cell shows \`#NAME?\`, open the Loamsheet pane once and use
-  *Look it over*.
+- **Excel with Loamsheet**: everything calculates. Where a cell shows \`#NAME?\`, open the Loamsheet pane once, then
+  press Enter in the cell again.
 - **Excel without Loamsheet**: the cells show what was calculated when the file was written. A cell whose inputs you
-  change shows \`#NAME?\` until the add-in is there.
-- **Other spreadsheet programs**: the native formulas and charts work; cells with a \`LOAM\` function show \`#NAME?\`,
-  because the functions come with the add-in.
+  change shows \`#NAME?\` until Loamsheet is there.
+- **Other spreadsheet programs**: the native formulas and charts work. Cells with a \`LOAM\` function show \`#NAME?\`,
+  because the functions come with Loamsheet.
 
 ## Making them again
 
@@ -25,15 +25,13 @@ paints the pictures, and needs LibreOffice, poppler's pdftoppm and Chromium for 
 }
 
 function section({ key, title, forWhom, summary, sheets }: Starter): string {
-  const rows = sheets.map(({ name, purpose }) => `| ${name} | ${purpose} |`);
+  const lines = sheets.map(({ name, purpose }) => `- **${name}**: ${purpose}`);
   return `## ${title}: [${key}.xlsx](${key}.xlsx)
 
 For ${forWhom}. ${summary}
 
 ![Printed pages of the ${title.toLowerCase()}](${key}.png)
 
-| sheet | purpose |
-| --- | --- |
-${rows.join("\n")}
+${lines.join("\n")}
 `;
 }
