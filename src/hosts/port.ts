@@ -65,7 +65,7 @@ export interface WorkbookHost {
   remove(receipt: FillReceipt): Promise<void>;
   readSelection(): Promise<HostRange>;
   /** Reads an A1 reference with or without a sheet, a defined name, or the body of a table column written
-   *  Table[Column]; [Column] alone belongs to the table the selected cell stands in. */
+   *  Table[Column], where an apostrophe makes the next character an ordinary one. */
   read(reference: string): Promise<HostRange>;
   /** Writes a formula into the selected cell; refuses when that cell is not empty. */
   insertFormula(formula: string): Promise<void>;

@@ -44,7 +44,8 @@ export class FakeHost implements WorkbookHost {
 
   async taken(): Promise<TakenNames> {
     this.refuseIfAsked("taken");
-    return { sheets: this.sheets, names: [], tables: [] };
+    const tables = Object.keys(this.contents.areas ?? {}).flatMap((area) => /^(\w+)\[/.exec(area)?.[1] ?? []);
+    return { sheets: this.sheets, names: [], tables: [...new Set(tables)] };
   }
 
   async fill(plan: WorkbookPlan, options: FillOptions): Promise<FillReceipt> {

@@ -20,7 +20,7 @@ const host = new FakeHost({
       message: 'crop "barlei" is not known here. Nearest: barley.',
     },
   },
-  areas: { "[Crop]": "Fields!C2:C3", "Fields[Yield]": "Fields!D2:D3" },
+  areas: { "Fields[Crop]": "Fields!C2:C3", "Fields[Yield]": "Fields!D2:D3" },
 });
 
 const environment: PaneEnvironment = {

@@ -11,4 +11,4 @@ export function wordsFor(tag: string): Words {
 }
 
 /** The words of the page's own language. */
-export const words: Words = wordsFor(document.documentElement.lang);
+export const words: Words = wordsFor(typeof document === "undefined" ? "" : document.documentElement.lang);

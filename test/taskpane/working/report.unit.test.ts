@@ -3,7 +3,7 @@ import { reportSelection, type CellReport } from "../../../src/taskpane/pane/wor
 import { FakeHost, type FakeCell } from "../fake-host";
 
 const areas = {
-  "[Crop]": "Fields!C2:C3",
+  "Fields[Crop]": "Fields!C2:C3",
   "Fields[Yield]": "Fields!D2:D3",
   goal: "Fields!D2:D2",
 };
@@ -28,8 +28,8 @@ async function went(formula: string, at?: string): Promise<unknown[]> {
   return (report.calls[0]?.went ?? []).slice(0, 3).map(({ value }) => value);
 }
 
-async function because(formula: string): Promise<string> {
-  const { calls, because: whole } = await reportOf(formula);
+async function because(formula: string, at?: string): Promise<string> {
+  const { calls, because: whole } = await reportOf(formula, at);
   const outcome = calls[0]?.outcome;
   return whole ?? (outcome && "because" in outcome ? outcome.because : "");
 }
@@ -41,6 +41,13 @@ describe("reportSelection", () => {
     ["cells of a named sheet", '=LOAM.REMOVAL(Fields!C2,Fields!$D$2,"K2O")'],
     ["defined names", '=LOAM.REMOVAL("corn",goal,"K2O")'],
     ["the row of a table", '=LOAM.REMOVAL([@Crop],Fields[[#This Row],[Yield]],"K2O")'],
+    ["a look-up", '=LOAM.REMOVAL("corn",INDEX(Fields[Yield],MATCH("CORN",Fields[Crop],0)),"K2O")'],
+    [
+      "what stands in for an error",
+      '=LOAM.REMOVAL("corn",IFERROR(INDEX(Fields[Yield],MATCH("x",Fields[Crop],0)),205),"K2O")',
+    ],
+    ["a choice", '=LOAM.REMOVAL(IF(D2>=COUNT(D2:D3),"corn",Z1),SUM(D2,"x"),"K2O")'],
+    ["several columns of a table, first of many", '=LOAM.REMOVAL("corn",INDEX(Fields[@[Crop]:[Yield]],2),"K2O")'],
     ["arithmetic", '=LOAM.REMOVAL("co"&"rn",(D2*2+10%*0)/2,"K2O")'],
     ["an @ before the name", '=@LOAM.REMOVAL("corn",205,"K2O")'],
     ["the form some files keep", '=_xldudf_LOAM_REMOVAL("corn",205,"K2O")'],
@@ -78,10 +85,11 @@ describe("reportSelection", () => {
     ]);
   });
 
-  it("finds the call inside a longer formula and says so", async () => {
+  it("finds the call inside a longer formula and gives its own answer", async () => {
     const report = await reportOf('=IF(C2="","",ROUND(LOAM.REMOVAL(C2,D2,"K2O"),0))');
     expect(report.calls.map(({ fn }) => fn.name)).toEqual(["REMOVAL"]);
-    expect(report.calls[0]?.remarks[0]).toMatch(/inside a longer formula/);
+    // 205 bu × 0.20 lb/bu = 41 lb; the harness' cell shows 0.
+    expect(report.calls[0]).toMatchObject({ answer: 41, isWhatShows: false });
   });
 
   it("says that the steps are those of the first answer where a range gives many", async () => {
@@ -102,10 +110,11 @@ describe("reportSelection", () => {
     ["a word that is not known", '=LOAM.REMOVAL("barlei",60,"K2O")', /barlei/],
     ["a cell with an error", '=LOAM.REMOVAL("corn",D4,"K2O")', /shows #N\/A/],
     ["a cell that is still blank", '=LOAM.REMOVAL("corn",Z9,"K2O")', /waiting for yield/],
-    ["a function of the spreadsheet", '=LOAM.REMOVAL("corn",SUM(D2:D3),"K2O")', /computed with SUM/],
+    ["a function of the spreadsheet", '=LOAM.REMOVAL("corn",VLOOKUP(1,D2:D3,1),"K2O")', /computed with VLOOKUP/],
     ["a whole column", '=LOAM.REMOVAL("corn",D:D,"K2O")', /whole column/],
     ["arithmetic on a range", '=LOAM.REMOVAL("corn",D2:D3*2,"K2O")', /whole range/],
-    ["a comparison", '=LOAM.REMOVAL("corn",D2>1,"K2O")', /comparison/],
+    ["a reference to two ranges", '=LOAM.REMOVAL("corn",D2 D2,"K2O")', /uses " "/],
+    ["a search in sorted values", '=LOAM.REMOVAL("corn",MATCH(1,D2:D3),"K2O")', /computed with MATCH/],
     ["a spilled range", '=LOAM.REMOVAL("corn",D2#,"K2O")', /spilled/],
     ["a name that is not there", '=LOAM.REMOVAL("corn",nowhere,"K2O")', /nowhere could not be read/],
     ["a table part that cannot be read", '=LOAM.REMOVAL("corn",Fields[[#Headers],[Yield]],"K2O")', /part of a table/],
@@ -113,6 +122,12 @@ describe("reportSelection", () => {
     ["a formula that cannot be read", "=SUM((", /could not be read/],
   ])("says why there is no working for %s", async (_kind, formula, sentence) => {
     expect(await because(formula)).toMatch(sentence);
+  });
+
+  it("says when a formula asks for a row outside its table", async () => {
+    expect(await because('=LOAM.REMOVAL("corn",Fields[[#This Row],[Yield]],"K2O")', "Fields!E9")).toMatch(
+      /outside its table/,
+    );
   });
 
   it("tells a typed value from an empty cell", async () => {

@@ -1,49 +1,85 @@
 import { parseStructRef, type ReferenceIdentifier } from "@borgar/fx";
 import type { CellIn, Matrix } from "../../../functions/frame/cell";
+import { areaAddress, parseAddress, quotedSheet, sheetAddress, type SheetArea } from "../../../hosts/address";
 import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
 
 const say = words.working;
 
+/** Where the cells that a formula points to are read. */
+export interface Reader {
+  readonly host: WorkbookHost;
+  readonly selected: HostRange;
+}
+
 /** The cells a reference of the selected cell points to, as a function would receive them. */
-export async function readReference(
-  node: ReferenceIdentifier,
-  selected: HostRange,
-  host: WorkbookHost,
-): Promise<Matrix<CellIn>> {
+export async function readReference(node: ReferenceIdentifier, reader: Reader): Promise<Matrix<CellIn>> {
   if (node.kind === "beam") throw new CannotShow(say.wholeColumn(node.value));
-  if (node.kind === "table") return readTable(node.value, selected, host);
-  const reference = node.kind === "range" ? onSheetOf(node.value, selected.address) : node.value;
-  return cellsOf(await readThrough(host, reference));
+  if (node.kind === "table") return readTable(node.value, reader);
+  const reference = node.kind === "range" ? onSheetOf(node.value, reader.selected) : node.value;
+  return cellsOf(await readThrough(reader.host, reference));
 }
 
 /** A reference without a sheet means the sheet of the selected cell. */
-function onSheetOf(reference: string, selectedAddress: string): string {
-  const bare = reference.replace(/\$/g, "");
-  const end = selectedAddress.lastIndexOf("!");
-  return reference.includes("!") || end < 0 ? bare : selectedAddress.slice(0, end + 1) + bare;
+function onSheetOf(reference: string, selected: HostRange): string {
+  const place = parseAddress(reference);
+  const sheet = place?.sheet ?? parseAddress(selected.address)?.sheet;
+  return place && sheet !== undefined ? sheetAddress(sheet, place.area) : reference;
 }
 
-async function readTable(reference: string, selected: HostRange, host: WorkbookHost): Promise<Matrix<CellIn>> {
-  const struct = parseStructRef(reference);
-  const columns = struct?.columns ?? [];
-  const sections = struct?.sections ?? [];
-  const ofThisRow = sections.length === 1 && sections[0]?.toLowerCase() === "this row";
-  if (columns.length !== 1 || (sections.length > 0 && !ofThisRow)) throw new CannotShow(say.tablePart(reference));
-  const body = await readThrough(host, `${struct?.table ?? ""}[${columns[0]}]`);
-  return ofThisRow ? [[cellInRow(body, selected, reference)]] : cellsOf(body);
+/** One column of a table or several side by side: whole, or only the row of the selected cell. */
+async function readTable(reference: string, reader: Reader): Promise<Matrix<CellIn>> {
+  const { table = "", columns = [], sections = [] } = parseStructRef(reference) ?? {};
+  const [first, last = first] = columns;
+  const inThisRow = sections.length === 1 && sections[0]?.toLowerCase() === "this row";
+  if (first === undefined || last === undefined || (sections.length > 0 && !inThisRow)) {
+    throw new CannotShow(say.tablePart(reference));
+  }
+  const [left, right] = [await columnOf(table, first, reader), await columnOf(table, last, reader)];
+  const row = parseAddress(reader.selected.address)?.area.top ?? -1;
+  if (inThisRow && (row < left.area.top || row > left.area.bottom)) throw new CannotShow(say.notInTable(reference));
+  const { top, bottom } = inThisRow ? { top: row, bottom: row } : left.area;
+  const area = { top, bottom, left: left.area.left, right: right.area.right };
+  return cellsOf(await readThrough(reader.host, `${quotedSheet(left.sheet)}!${areaAddress(area)}`));
 }
 
-/** The cell of a table column that stands in the row of the selected cell. */
-function cellInRow(body: HostRange, selected: HostRange, reference: string): CellIn {
-  const row = body.values[firstRow(selected.address) - firstRow(body.address)];
-  if (!row) throw new CannotShow(say.notInTable(reference));
-  return cellFrom(row[0] ?? null);
+type Place = SheetArea & { readonly sheet: string };
+
+/** Where a column of a table stands. Without a name it is the table that the selected cell is in. */
+async function columnOf(table: string, column: string, reader: Reader): Promise<Place> {
+  const inBrackets = `[${column.replace(/['#@[\]]/g, "'$&")}]`;
+  if (table !== "") {
+    const place = placeOf(await readThrough(reader.host, table + inBrackets));
+    if (place) return place;
+    throw new CannotShow(say.tablePart(table + inBrackets));
+  }
+  const { tables } = await reader.host.taken();
+  const found = await Promise.all(tables.map((name) => placeIfThere(name + inBrackets, reader.host)));
+  const around = found.filter((place) => place !== undefined && besides(place, reader.selected));
+  const [only, another] = around;
+  if (!only || another) throw new CannotShow(say.notInTable(inBrackets));
+  return only;
 }
 
-function firstRow(address: string): number {
-  return Number(/\$?[A-Z]+\$?(\d+)(?::\$?[A-Z]+\$?\d+)?$/i.exec(address)?.[1]);
+async function placeIfThere(reference: string, host: WorkbookHost): Promise<Place | undefined> {
+  try {
+    return placeOf(await host.read(reference));
+  } catch (thrown) {
+    if (thrown instanceof HostError) return undefined;
+    throw thrown;
+  }
+}
+
+function placeOf({ address }: HostRange): Place | undefined {
+  const place = parseAddress(address);
+  return place?.sheet === undefined ? undefined : { sheet: place.sheet, area: place.area };
+}
+
+/** Whether a column has a cell in the row of the selected one. */
+function besides({ sheet, area }: Place, selected: HostRange): boolean {
+  const place = parseAddress(selected.address);
+  return place?.sheet === sheet && place.area.top >= area.top && place.area.top <= area.bottom;
 }
 
 async function readThrough(host: WorkbookHost, reference: string): Promise<HostRange> {
@@ -60,8 +96,7 @@ function cellsOf(range: HostRange): Matrix<CellIn> {
 }
 
 function cellFrom(value: HostValue): CellIn {
-  if (value === "") return null;
-  return typeof value === "string" && isErrorCode(value) ? { code: value } : value;
+  return isErrorCode(value) ? { code: value } : value;
 }
 
 /** Whether a cell shows a spreadsheet error rather than an answer. */

@@ -3,13 +3,14 @@ import type { Argument } from "../../../functions/frame/arguments";
 import type { RawArgument } from "../../../functions/frame/cell";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { explain, type Explanation } from "../../../functions/frame/explain";
-import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import { runFunction } from "../../../functions/frame/run";
+import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
 import { argumentValue } from "./argument-value";
 import { CannotShow } from "./cannot-show";
 import { holdsOwnCall, isPlainValue, ownCalls, parseFormula, textOf, type OwnCall } from "./formula";
 import { cellCount, firstCell } from "./rectangle";
-import { isErrorCode } from "./references";
+import { isErrorCode, type Reader } from "./references";
 
 const say = words.working;
 
@@ -27,7 +28,11 @@ export interface CallReport {
   readonly fn: WorksheetFunction;
   readonly went: readonly ArgumentLine[];
   readonly outcome: Explanation;
-  /** Said when the shown answer is the first of several, or stands inside a longer formula. */
+  /** What the call gives by itself; nothing where it gives no answer. */
+  readonly answer?: number | string | boolean | undefined;
+  /** Whether that is also what the cell shows: the rest of the formula then changes nothing. */
+  readonly isWhatShows: boolean;
+  /** Said when the shown answer is the first of several, or other calls stand in the arguments. */
   readonly remarks: readonly string[];
 }
 
@@ -55,25 +60,11 @@ export async function reportSelection(host: WorkbookHost): Promise<CellReport> {
   const parsed = parseFormula(formula);
   const calls = ownCalls(parsed);
   if (calls.length === 0) return { ...about, calls: [], because: parsed ? say.notOurs : say.unreadable };
-  const inside = calls.length > 1 || calls[0]?.node !== withoutAt(parsed);
-  return {
-    ...about,
-    calls: await Promise.all(calls.map((call) => reportCall(call, formula, inside, { host, selected }))),
-  };
+  return { ...about, calls: await Promise.all(calls.map((call) => reportCall(call, formula, { host, selected }))) };
 }
 
-function withoutAt(node: ReturnType<typeof parseFormula>): unknown {
-  return node?.type === "UnaryExpression" && node.operator === "@" ? node.arguments[0] : node;
-}
-
-async function reportCall(
-  { fn, node }: OwnCall,
-  formula: string,
-  inside: boolean,
-  reader: { readonly host: WorkbookHost; readonly selected: HostRange },
-): Promise<CallReport> {
-  const remarks = inside ? [say.insideFormula] : [];
-  if (node.arguments.some(holdsOwnCall)) remarks.push(say.innerCalls);
+async function reportCall({ fn, node }: OwnCall, formula: string, reader: Reader): Promise<CallReport> {
+  const remarks = node.arguments.some(holdsOwnCall) ? [say.innerCalls] : [];
   try {
     const raw = await Promise.all(node.arguments.map((argument) => argumentValue(argument, reader)));
     if (spills(fn, raw)) remarks.push(say.firstOfMany);
@@ -82,10 +73,19 @@ async function reportCall(
       const from = isPlainValue(written) ? undefined : textOf(written, formula);
       return { name, unit: argument.unit, value: shownValue(raw[index], argument), from };
     });
-    return { fn, went, outcome: explain(fn, raw), remarks };
+    const [first] = runFunction(fn, raw)[0] ?? [];
+    const answer = typeof first === "object" ? undefined : first;
+    const isWhatShows = answer !== undefined && isSame(answer, reader.selected.values[0]?.[0] ?? null);
+    return { fn, went, outcome: explain(fn, raw), answer, isWhatShows, remarks };
   } catch (thrown) {
-    return { fn, went: [], outcome: { because: sentenceFor(thrown) }, remarks };
+    return { fn, went: [], outcome: { because: sentenceFor(thrown) }, isWhatShows: false, remarks };
   }
+}
+
+/** Spreadsheets keep about 15 digits of what a function gives. */
+function isSame(answer: number | string | boolean, shows: HostValue): boolean {
+  if (typeof answer !== "number" || typeof shows !== "number") return answer === shows;
+  return Math.abs(answer - shows) <= 1e-9 * Math.max(Math.abs(answer), Math.abs(shows));
 }
 
 function sentenceFor(thrown: unknown): string {

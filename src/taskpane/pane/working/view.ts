@@ -29,8 +29,8 @@ function answer(report: CellReport | undefined, refused: string | undefined): Ch
   if (refused !== undefined) return element("p", { class: "refusal" }, refused);
   if (!report) return element("p", {}, say.nothingRead);
   const [first, ...more] = report.calls;
-  const unit = first && more.length === 0 && first.remarks.every((remark) => remark !== say.insideFormula);
-  const shown = report.shows === null ? "" : withUnit(report.shows, unit ? first.fn.returns.unit : "");
+  const unit = first?.isWhatShows && more.length === 0 ? first.fn.returns.unit : "";
+  const shown = report.shows === null ? "" : withUnit(report.shows, unit);
   const shownFirst = report.calls.length > 0 || shown !== "";
   return [
     shownFirst && element("p", { class: "cell-line" }, say.shows(report.address)),
@@ -42,7 +42,7 @@ function answer(report: CellReport | undefined, refused: string | undefined): Ch
 }
 
 function callView(
-  { fn, went, outcome, remarks }: CallReport,
+  { fn, went, outcome, answer: own, isWhatShows, remarks }: CallReport,
   index: number,
   said: string | undefined,
   state: PaneState,
@@ -53,6 +53,7 @@ function callView(
     { class: "call", "aria-labelledby": id },
     element("h3", { id }, fn.name),
     element("p", {}, fn.summary),
+    own !== undefined && !isWhatShows && element("p", { class: "hint" }, say.ownAnswer(withUnit(own, fn.returns.unit))),
     remarks.map((remark) => element("p", { class: "hint" }, remark)),
     went.length > 0 && section(`${id}-went`, say.went, wentIn(went)),
     "because" in outcome ? whyNot(outcome.because, said) : steps(id, outcome),

@@ -16,7 +16,8 @@ export const working = {
   typedIn: "This value was typed in; no formula stands behind it.",
   notOurs: "This formula calls no Loamsheet function, so there is no working to show.",
   unreadable: "This formula could not be read. Check its brackets and quotation marks.",
-  insideFormula: "This function stands inside a longer formula. Its own answer may differ from what the cell shows.",
+  ownAnswer: (answer: string) =>
+    `This function stands inside a longer formula. By itself it gives ${answer === "" ? "nothing" : answer}.`,
   innerCalls: "Another Loamsheet function stands inside this one. Its answer is shown as a value.",
   firstOfMany: "This formula fills several cells. The steps are those of the first.",
   wholeColumn: (reference: string) => `${reference} is a whole column. Point to the filled rows to see the working.`,
@@ -26,8 +27,8 @@ export const working = {
   cannotRead: (reference: string, why: string) => `${reference} could not be read. ${why}`,
   foreignFunction: (name: string) =>
     `An argument is computed with ${name}, which only the spreadsheet can do. Put that part in a cell of its own to see the steps.`,
-  comparison: (operator: string) =>
-    `An argument is a comparison (${operator}). Put that part in a cell of its own to see the steps.`,
+  operator: (operator: string) =>
+    `An argument uses "${operator}". Put that part in a cell of its own to see the steps.`,
   spillReference: "An argument points to a spilled range (#). Point to its cells to see the steps.",
   rangeArithmetic: "An argument calculates with a whole range. Put that part in cells of its own to see the steps.",
   textInArithmetic: (text: string) => `An argument calculates with "${text}", which is not a number.`,
