@@ -15,6 +15,14 @@ export function whenNumbers(parts: readonly Term[], value: Term): Expression {
   return formula`IF(COUNT(${joined(parts, ",")})=${parts.length},${value},"")`;
 }
 
+/**
+ * An input that may be blank, for one of our functions: some spreadsheets hand over a blank cell as 0, which is a
+ * number like any other.
+ */
+export function orBlank(cell: Term): Expression {
+  return formula`IF(${cell}="","",${cell})`;
+}
+
 /** The value of a column in the row where another column holds what is looked for. */
 export function lookUp(wanted: Term, among: Term, take: Term): Expression {
   return formula`INDEX(${take},MATCH(${wanted},${among},0))`;

@@ -2,10 +2,15 @@ import type { ParagraphsBlock } from "../model/block";
 import { wordsOf } from "../names/words-of";
 import { fragment, heading, type Fragment, type Ground } from "./fragment";
 
+/** Letters are narrower than the digits that column widths are counted in. */
+const lettersPerDigit = 1.08;
+
 /** Paragraphs as lines of the sheet's width, one a row. */
 export function layParagraphs(block: ParagraphsBlock, { top, width, names }: Ground): Fragment {
   const { cells: head, start } = heading(block.title, top);
-  const lines = block.paragraphs.flatMap((paragraph) => broken(wordsOf(paragraph, names), width));
+  const lines = block.paragraphs.flatMap((paragraph) =>
+    broken(wordsOf(paragraph, names), Math.floor(width * lettersPerDigit)),
+  );
   return fragment({
     cells: [
       ...head,

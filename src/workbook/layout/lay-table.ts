@@ -11,47 +11,51 @@ export function layTable(block: TableBlock, { top }: Ground): Fragment {
   const { cells: head, start } = heading(block.title, top);
   const hasWhole = block.columns.some(({ column }) => column.whole !== undefined);
   const headerRow = start + (hasWhole ? 1 : 0);
-  const body = (index: number): Area => ({
-    top: headerRow + 1,
-    bottom: headerRow + block.rows,
-    left: index,
-    right: index,
-  });
-  const of = <T>(take: (column: Column, index: number) => readonly T[]): T[] =>
-    block.columns.flatMap(({ column }, index) => take(column, index));
-
+  const area = { top: headerRow, bottom: headerRow + block.rows, left: 0, right: block.columns.length - 1 };
   return fragment({
-    cells: [
-      ...head,
-      ...(hasWhole ? wholeRow(block, start) : []),
-      ...block.columns.map(
-        ({ header }, column) => ({ row: headerRow, column, content: header, style: "head" }) as const,
-      ),
-      ...of((column, index) => columnCells(column, index, headerRow + 1, block.rows)),
-    ],
-    tables: [
-      {
-        table: block.table,
-        area: { top: headerRow, bottom: headerRow + block.rows, left: 0, right: block.columns.length - 1 },
-        columns: block.columns.map(({ key, header }) => ({ key, header })),
-      },
-    ],
-    places: [
-      [placeKey(block.table, "header"), cellArea(headerRow, 0)] as const,
-      ...block.columns.flatMap(({ key, column }, index) => [
-        [placeKey(block.table, key), body(index)] as const,
-        ...(column.whole === undefined ? [] : [[placeKey(block.table, key, "whole"), cellArea(start, index)] as const]),
-      ]),
-    ],
-    validations: of((column, index) =>
-      column.kind === "input" && column.allow ? [{ area: body(index), allow: column.allow }] : [],
-    ),
-    rules: of(({ rules = [] }, index) => rules.map((rule) => ({ area: body(index), rule }))),
-    notes: of(({ note }, index) => (note === undefined ? [] : [{ row: headerRow, column: index, text: note }])),
+    cells: [...head, ...(hasWhole ? wholeRow(block, start) : []), ...tableCells(block, headerRow)],
+    tables: [{ table: block.table, area, columns: block.columns.map(({ key, header }) => ({ key, header })) }],
+    places: tablePlaces(block, start, headerRow),
+    ...columnExtras(block, headerRow),
     heights: [[headerRow, headerHeight(block)]],
     widths: block.columns.map(({ column }) => column.width),
-    end: headerRow + block.rows + 1,
+    end: area.bottom + 1,
   });
+}
+
+function tableCells({ columns, rows }: TableBlock, headerRow: number): DraftCell[] {
+  return [
+    ...columns.map(({ header }, column) => ({ row: headerRow, column, content: header, style: "head" }) as const),
+    ...columns.flatMap(({ column }, index) => columnCells(column, index, headerRow + 1, rows)),
+  ];
+}
+
+/** The cells of a column below its header. */
+function body({ rows }: TableBlock, headerRow: number, column: number): Area {
+  return { top: headerRow + 1, bottom: headerRow + rows, left: column, right: column };
+}
+
+/** Columns by key, figures over all rows by key and "whole", and the header that row numbers are counted from. */
+function tablePlaces(block: TableBlock, start: number, headerRow: number): Fragment["places"] {
+  const columns = block.columns.flatMap(({ key, column }, index) => {
+    const whole = [placeKey(block.table, key, "whole"), cellArea(start, index)] as const;
+    const all = [placeKey(block.table, key), body(block, headerRow, index)] as const;
+    return column.whole === undefined ? [all] : [all, whole];
+  });
+  return [[placeKey(block.table, "header"), cellArea(headerRow, 0)], ...columns];
+}
+
+function columnExtras(block: TableBlock, headerRow: number): Pick<Fragment, "validations" | "rules" | "notes"> {
+  const columns = block.columns.map(({ column }, index) => ({ column, index, area: body(block, headerRow, index) }));
+  return {
+    validations: columns.flatMap(({ column, area }) =>
+      column.kind === "input" && column.allow ? [{ area, allow: column.allow }] : [],
+    ),
+    rules: columns.flatMap(({ column: { rules = [] }, area }) => rules.map((rule) => ({ area, rule }))),
+    notes: columns.flatMap(({ column: { note }, index }) =>
+      note === undefined ? [] : [{ row: headerRow, column: index, text: note }],
+    ),
+  };
 }
 
 function columnCells(column: Column, index: number, firstRow: number, rows: number): DraftCell[] {
@@ -93,8 +97,8 @@ function linesOf(words: string, width: number): number {
   let lines = 1;
   let used = 0;
   for (const word of words.split(" ")) {
-    // Bold letters and the filter button take about two characters.
-    if (used > 0 && used + 1 + word.length > width - 2) {
+    // The filter button takes about a character.
+    if (used > 0 && used + 1 + word.length > width - 1) {
       lines += 1;
       used = word.length;
     } else {

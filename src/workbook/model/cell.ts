@@ -33,19 +33,18 @@ export interface ModelCell {
   readonly spill?: { readonly rows: number; readonly columns: number };
 }
 
-/** Number formats, written once. */
+/** Number formats, written once. The "_)" leaves a little room before the words of the next column. */
 export const formats = {
-  whole: "#,##0",
-  one: "#,##0.0",
-  two: "#,##0.00",
-  upToThree: "#,##0.0##",
-  signedWhole: "+#,##0;-#,##0;0",
-  signedOne: "+#,##0.0;-#,##0.0;0.0",
-  dollars: "$#,##0;-$#,##0",
-  cents: "$#,##0.00;-$#,##0.00",
-  perPound: "$0.000",
-  percentPoints: "0.0",
-  rate: "0.0%",
-  ph: "0.0",
+  whole: "#,##0_)",
+  one: "#,##0.0_)",
+  two: "#,##0.00_)",
+  upToThree: "#,##0.0##_)",
+  signedWhole: "+#,##0_);-#,##0_);0_)",
+  signedOne: "+#,##0.0_);-#,##0.0_);0.0_)",
+  dollars: "$#,##0_);-$#,##0_)",
+  cents: "$#,##0.00_);-$#,##0.00_)",
+  perPound: "$0.000_)",
+  rate: "0.0%_)",
+  ph: "0.0_)",
   date: "yyyy-mm-dd",
 } as const;

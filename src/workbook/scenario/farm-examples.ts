@@ -29,19 +29,27 @@ export const usualMaterials = {
 /** Lime, money and other figures of the farm, as examples to overwrite. */
 export const farmExamples = {
   limeCcePct: 92,
-  limePassing8MeshPct: 95,
-  limePassing20MeshPct: 75,
-  limePassing60MeshPct: 50,
   limeMoisturePct: 4,
   limePriceUsdPerTon: 34,
   limeLastsYears: 5,
-  targetPh: 6.5,
   limeTriggerPh: 0.2,
-  depthIn: 8,
   spreadingUsdPerAc: 8,
   interestRate: 0.08,
   interestMonths: 7,
 } as const;
+
+/** How fine the lime of the example is: percent that passes a sieve, by meshes per inch. */
+export const limePassingPct: Readonly<Record<number, number>> = {
+  4: 99,
+  8: 95,
+  10: 92,
+  20: 75,
+  30: 66,
+  40: 59,
+  50: 54,
+  60: 50,
+  100: 38,
+};
 
 function material(
   name: string,

@@ -21,65 +21,88 @@ interface Found {
   readonly area: Area;
 }
 
-export function resolverFor(sheets: readonly DraftSheet[], names: FinalNames): Resolver {
-  const places = new Map<string, Found>();
-  const headers = new Map<string, string>();
-  for (const { model, content } of sheets) {
-    for (const [key, area] of content.places) places.set(key, { sheet: model.key, area });
-    for (const { table, columns } of content.tables) {
-      for (const { key, header } of columns) headers.set(`${table}.${key}`, header);
-    }
-  }
-  const sheetNamed = (key: string) => found(names.sheets, key, "sheet");
-  const spot = (key: string) => found(places, key, "place");
-  const column = (table: string, key: string) => bracketed(found(headers, `${table}.${key}`, "column"));
+/** Where everything is and what it is called. */
+interface Whereabouts {
+  readonly names: FinalNames;
+  readonly places: ReadonlyMap<string, Found>;
+  readonly headers: ReadonlyMap<string, string>;
+}
 
-  const address = ({ sheet, area }: Found, from: string) =>
-    (sheet === from ? "" : sheetPrefix(sheetNamed(sheet))) + fixedAddress(area);
-  const tabular = (reference: Extract<Reference, { table: string }>): string => {
-    const table = found(names.tables, reference.table, "table");
-    if (reference.to === "span") {
-      return `${table}[[#This Row],${column(reference.table, reference.first)}:${column(reference.table, reference.last)}]`;
-    }
-    const header = column(reference.table, reference.column);
-    if (reference.rows === "this") return `${table}[[#This Row],${header}]`;
-    return isPlain(header) ? `${table}${header}` : `${table}[${header}]`;
-  };
-  const inCell = (reference: Reference, from: string): string => {
-    switch (reference.to) {
-      case "name":
-        return found(names.names, reference.key, "name");
-      case "place":
-        return address(spot(reference.key), from);
-      case "sheetName":
-        return `"${sheetNamed(reference.sheet).replace(/"/g, '""')}"`;
-      default:
-        return tabular(reference);
-    }
-  };
-  const plain = (reference: Reference, from: string): string => {
-    if (reference.to !== "column") return inCell(reference, from);
-    const where = spot(columnKey(reference));
-    if (reference.rows === "all") return address(where, from);
-    return `$${columnLetters(where.area.left)}${where.area.top + 1}`;
-  };
+type TableReference = Extract<Reference, { table: string }>;
+
+export function resolverFor(sheets: readonly DraftSheet[], names: FinalNames): Resolver {
+  const where = whereabouts(sheets, names);
   return {
-    cellFormula: (expression, sheet) => written(expression, (reference) => inCell(reference, sheet)),
-    plainFormula: (expression, sheet) => written(expression, (reference) => plain(reference, sheet)),
+    cellFormula: (expression, sheet) => written(expression, (reference) => inCell(reference, sheet, where)),
+    plainFormula: (expression, sheet) => written(expression, (reference) => plain(reference, sheet, where)),
     range: (reference) => {
-      const key = reference.to === "column" ? columnKey(reference) : reference.to === "place" ? reference.key : "";
-      const { sheet, area } = spot(key);
-      return { sheet: sheetNamed(sheet), area };
+      const { sheet, area } = spotOf(reference, where);
+      return { sheet: sheetNamed(sheet, where), area };
     },
   };
 }
 
-function written({ parts }: Expression, resolve: (reference: Reference) => string): string {
-  return `=${parts.map((part) => (typeof part === "string" ? part : resolve(part))).join("")}`;
+function whereabouts(sheets: readonly DraftSheet[], names: FinalNames): Whereabouts {
+  const places = sheets.flatMap(({ model, content }) =>
+    content.places.map(([key, area]) => [key, { sheet: model.key, area }] as const),
+  );
+  const headers = sheets.flatMap(({ content }) =>
+    content.tables.flatMap(({ table, columns }) =>
+      columns.map(({ key, header }) => [`${table}.${key}`, header] as const),
+    ),
+  );
+  return { names, places: new Map(places), headers: new Map(headers) };
 }
 
-function bracketed(header: string): string {
-  return `[${header}]`;
+/** A reference in the formula of a cell. */
+function inCell(reference: Reference, from: string, where: Whereabouts): string {
+  switch (reference.to) {
+    case "name":
+      return found(where.names.names, reference.key, "name");
+    case "place":
+      return address(spotOf(reference, where), from, where);
+    case "sheetName":
+      return `"${sheetNamed(reference.sheet, where).replace(/"/g, '""')}"`;
+    default:
+      return inTable(reference, where);
+  }
+}
+
+/** A reference where tables cannot be named: columns of the same row become relative addresses. */
+function plain(reference: Reference, from: string, where: Whereabouts): string {
+  if (reference.to !== "column") return inCell(reference, from, where);
+  const spot = spotOf(reference, where);
+  if (reference.rows === "all") return address(spot, from, where);
+  return `$${columnLetters(spot.area.left)}${spot.area.top + 1}`;
+}
+
+function inTable(reference: TableReference, { names, headers }: Whereabouts): string {
+  const table = found(names.tables, reference.table, "table");
+  const column = (key: string) => `[${found(headers, `${reference.table}.${key}`, "column")}]`;
+  if (reference.to === "span") {
+    return `${table}[[#This Row],${column(reference.first)}:${column(reference.last)}]`;
+  }
+  const header = column(reference.column);
+  if (reference.rows === "this") return `${table}[[#This Row],${header}]`;
+  return isPlain(header) ? `${table}${header}` : `${table}[${header}]`;
+}
+
+function address({ sheet, area }: Found, from: string, where: Whereabouts): string {
+  return (sheet === from ? "" : sheetPrefix(sheetNamed(sheet, where))) + fixedAddress(area);
+}
+
+function spotOf(reference: Reference, { places }: Whereabouts): Found {
+  if (reference.to === "column") return found(places, columnKey(reference), "column");
+  if (reference.to === "place") return found(places, reference.key, "place");
+  throw new Error(`Not a range: ${JSON.stringify(reference)}`);
+}
+
+function sheetNamed(key: string, { names }: Whereabouts): string {
+  return found(names.sheets, key, "sheet");
+}
+
+function written({ parts }: Expression, resolve: (reference: Reference) => string): string {
+  return `=${parts.map((part) => (typeof part === "string" ? part : resolve(part))).join("")}`;
 }
 
 /** A header of letters, digits and spaces needs one pair of brackets; other signs need two. */

@@ -1,6 +1,6 @@
 import type { Expression, Term } from "../../formula/expression";
 import { formula } from "../../formula/expression";
-import { lookUp, quiet } from "../../formula/natives";
+import { lookUp, orBlank, quiet } from "../../formula/natives";
 import { clientCrops, clientFields } from "./client-headers";
 
 /** What the table of crops says about a crop. */
@@ -11,7 +11,7 @@ export function ofClientCrop(crop: Term, column: "price" | "costPerBushel"): Exp
 /** A number of a field; blank stays blank. */
 export function ofClientField(field: Term, column: keyof typeof clientFields.headers): Expression {
   const value = lookUp(field, clientFields.all("field"), clientFields.all(column));
-  return quiet(formula`IF(${value}="","",${value})`);
+  return quiet(orBlank(value));
 }
 
 export function cropOfClientField(field: Term): Expression {

@@ -2,7 +2,7 @@ import { breakEvenPriceFunction, breakEvenYieldFunction } from "../../../functio
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Term } from "../../formula/expression";
-import { whenNamed, whenNumbers } from "../../formula/natives";
+import { orBlank, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -82,13 +82,13 @@ function profitColumns() {
 
 function breakEvenColumns() {
   const shared = {
-    cost: own("cost"),
+    cost: orBlank(own("cost")),
     otherIncome: own("other"),
     costPerBushel: ofClientCrop(own("crop"), "costPerBushel"),
   };
   return {
     breakEvenPrice: computed(
-      whenNamed(own("crop"), call(breakEvenPriceFunction, { ...shared, yield: own("yield") })),
+      whenNamed(own("crop"), call(breakEvenPriceFunction, { ...shared, yield: orBlank(own("yield")) })),
       money,
     ),
     breakEvenYield: computed(

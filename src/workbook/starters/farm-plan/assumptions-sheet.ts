@@ -3,7 +3,7 @@ import { limits } from "../../../core/limits";
 import { formats } from "../../model/cell";
 import { oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
-import type { EntriesBlock } from "../../model/block";
+import type { EntriesBlock, Entry } from "../../model/block";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { cropExamples, type CropExample } from "../../scenario/crop-examples";
@@ -34,51 +34,49 @@ export function assumptionsSheet(context: FarmContext): SheetModel {
       limeBlock(context),
       moneyBlock(),
     ],
-    print: { orientation: "landscape", onePage: true },
+    print: { orientation: "portrait", onePage: true },
   };
 }
 
 function farmBlock({ farmName, guide }: FarmContext): EntriesBlock {
+  const name = { key: "name", label: "Farm", name: farmNames.farmName, says: "Stands on the summary page." };
+  const season = {
+    key: "season",
+    label: "Season",
+    name: farmNames.season,
+    says: "The crop year this plan is for, in your own words.",
+  };
   return {
     kind: "entries",
     key: "farm",
     title: "The farm",
-    entries: [
-      typedEntry(
-        { key: "name", label: "Farm", name: farmNames.farmName, says: "Stands on the summary page." },
-        farmName,
-      ),
-      typedEntry(
-        {
-          key: "season",
-          label: "Season",
-          name: farmNames.season,
-          says: "The crop year this plan is for, in your own words.",
-        },
-        "next season",
-      ),
-      typedEntry(
-        {
-          key: "guide",
-          label: "Guide",
-          name: farmNames.guide,
-          says: "The region whose published guide works out phosphate and potash. Use the one your laboratory's numbers belong to.",
-        },
-        guide,
-        oneOf(labelsOf(guideWords), "Region of the guide, by postal codes."),
-      ),
-      typedEntry(
-        {
-          key: "method",
-          label: "Laboratory method",
-          name: farmNames.labMethod,
-          says: "Blank: the guide's own. Numbers from different extractions are not the same numbers.",
-        },
-        null,
-        oneOf(labelsOf(extractantWords), "Extraction the laboratory used, when it is not the guide's own."),
-      ),
-    ],
+    entries: [typedEntry(name, farmName), typedEntry(season, "next season"), ...guideLines(guide)],
   };
+}
+
+function guideLines(guide: string): Entry[] {
+  return [
+    typedEntry(
+      {
+        key: "guide",
+        label: "Guide",
+        name: farmNames.guide,
+        says: "Region whose published guide works out phosphate and potash; the laboratory's numbers have to belong to it.",
+      },
+      guide,
+      oneOf(labelsOf(guideWords), "Region of the guide, by postal codes."),
+    ),
+    typedEntry(
+      {
+        key: "method",
+        label: "Laboratory method",
+        name: farmNames.labMethod,
+        says: "Blank: the guide's own. Numbers from different extractions are not the same numbers.",
+      },
+      null,
+      oneOf(labelsOf(extractantWords), "Extraction the laboratory used, when it is not the guide's own."),
+    ),
+  ];
 }
 
 function cropsBlock({ crops }: FarmContext): TableBlock {
@@ -92,7 +90,7 @@ function cropsBlock({ crops }: FarmContext): TableBlock {
         note: "Names that the lists of crops on other sheets offer.",
       }),
       price: typedNumber(pick(crops, "priceUsdPerBu"), {
-        width: 15,
+        width: 26,
         format: formats.cents,
         allow: within(limits.price, "Price to plan with, a bushel"),
       }),

@@ -24,6 +24,7 @@ export function budgetSheet(context: FarmContext): SheetModel {
         ],
       },
     ],
+    widths: [34, 10, ...context.crops.map(() => 18)],
     print: { orientation: "portrait", onePage: true },
   };
 }

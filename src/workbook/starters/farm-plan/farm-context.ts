@@ -1,5 +1,7 @@
-import { limeMethodWords } from "../../../functions/words";
-import { limeMethods } from "../../../reference/soil";
+import { runFunction } from "../../../functions/frame/run";
+import { limeNeed } from "../../../functions/soil";
+import { finenessSystemWords, limeMethodWords } from "../../../functions/words";
+import { finenessSystems, limeMethods } from "../../../reference/soil";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
 
@@ -7,8 +9,14 @@ import type { CropChoice, StarterChoices } from "../choices";
 export interface FarmContext {
   readonly farmName: string;
   readonly guide: string;
-  /** Region whose lime table goes with the guide. */
-  readonly limeMethod: string;
+  /** What goes with the guide when lime is worked out. */
+  readonly lime: {
+    readonly method: string;
+    readonly targetPh: number;
+    readonly system: string;
+    /** Meshes per inch, coarse to fine. */
+    readonly sieves: readonly number[];
+  };
   readonly crops: readonly CropChoice[];
   /** Rows of every field table. */
   readonly rows: number;
@@ -21,7 +29,7 @@ export function farmContext(choices: StarterChoices): FarmContext {
   return {
     farmName: choices.farmName,
     guide: choices.guide,
-    limeMethod: limeMethodFor(choices.guide),
+    lime: limeFor(choices.guide),
     crops: choices.crops,
     rows: choices.numberOfFields,
     fields: choices.withDemo ? demoFields.slice(0, choices.numberOfFields) : [],
@@ -29,7 +37,16 @@ export function farmContext(choices: StarterChoices): FarmContext {
   };
 }
 
-/** The lime table of the guide's own region where there is one; the person can choose another on the sheet. */
-function limeMethodFor(guide: string): string {
-  return limeMethods[limeMethodWords.find(guide) ?? "inMiOh"].label;
+/** The lime table and the measure of lime quality of the guide's own region; both can be changed on the sheet. */
+function limeFor(guide: string): FarmContext["lime"] {
+  const method = limeMethods[limeMethodWords.find(guide) ?? "inMiOh"].label;
+  const system = finenessSystems[finenessSystemWords.find(guide) ?? "oh"];
+  return { method, targetPh: targetPhOf(method), system: system.label, sieves: system.sieves };
+}
+
+/** The first of the usual targets that this region's table is printed for, found by asking it about an acid soil. */
+function targetPhOf(method: string): number {
+  const isPrinted = (targetPh: number) =>
+    typeof runFunction(limeNeed, [5.4, 6.4, targetPh, method])[0]?.[0] === "number";
+  return [6.5, 6, 6.8, 7].find(isPrinted) ?? 6.5;
 }

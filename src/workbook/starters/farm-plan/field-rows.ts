@@ -1,5 +1,5 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, quiet } from "../../formula/natives";
+import { lookUp, orBlank, quiet } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import { placeKey } from "../../layout/fragment";
 import type { Headers } from "../../model/table";
@@ -34,5 +34,5 @@ export function fromSoilTest(field: Term, column: SoilColumn): Expression {
 
 /** A looked-up blank would read as 0, which is a number like any other: it has to stay blank. */
 function carried(value: Expression): Expression {
-  return quiet(formula`IF(${value}="","",${value})`);
+  return quiet(orBlank(value));
 }

@@ -1,4 +1,4 @@
-import { finenessSystemWords, limeMethodWords } from "../../../functions/words";
+import { limeMethodWords } from "../../../functions/words";
 import { limeQuality } from "../../../functions/soil";
 import { limits } from "../../../core/limits";
 import { finenessSystems } from "../../../reference/soil";
@@ -9,24 +9,22 @@ import type { EntriesBlock, Entry } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry } from "../../model/entries";
-import { farmExamples } from "../../scenario/farm-examples";
+import { farmExamples, limePassingPct } from "../../scenario/farm-examples";
 import { labelsOf } from "../labels-of";
 import type { FarmContext } from "./farm-context";
 import { farmNames } from "./names";
 
-const system = finenessSystems.oh;
-
 /** What the pH should be, and what the lime at hand is worth. */
-export function limeBlock({ limeMethod }: FarmContext): EntriesBlock {
+export function limeBlock({ lime }: FarmContext): EntriesBlock {
   return {
     kind: "entries",
     key: "lime",
     title: "Lime",
-    entries: [...needLines(limeMethod), ...qualityLines(), ...priceLines()],
+    entries: [...tableLines(lime), ...whenLines(), ...qualityLines(lime), ...priceLines()],
   };
 }
 
-function needLines(method: string): Entry[] {
+function tableLines({ method, targetPh }: FarmContext["lime"]): Entry[] {
   return [
     typedEntry(
       {
@@ -44,11 +42,16 @@ function needLines(method: string): Entry[] {
         label: "pH to lime to",
         format: formats.ph,
         name: farmNames.targetPh,
-        says: "Most tables are printed for 6.0, 6.5 and 6.8 only.",
+        says: "Most tables are printed for a few targets only, such as 6.0, 6.5 and 6.8.",
       },
-      farmExamples.targetPh,
+      targetPh,
       within(limits.targetPh, "pH wanted"),
     ),
+  ];
+}
+
+function whenLines(): Entry[] {
+  return [
     typedEntry(
       {
         key: "trigger",
@@ -62,30 +65,32 @@ function needLines(method: string): Entry[] {
       { kind: "between", min: 0, max: 2, prompt: "pH units below the wanted pH." },
     ),
     typedEntry(
-      { key: "depth", label: "Depth to lime", unit: "in", format: formats.one, name: farmNames.limeDepth },
-      farmExamples.depthIn,
-      within(limits.depth, "Depth that lime is mixed to; about 4 for no-till"),
+      {
+        key: "depth",
+        label: "Depth to lime",
+        unit: "in",
+        format: formats.one,
+        name: farmNames.limeDepth,
+        says: "Blank: the depth the table is printed for. About 4 where nothing is tilled.",
+      },
+      null,
+      within(limits.depth, "Depth of soil to lime"),
     ),
   ];
 }
 
-function qualityLines(): Entry[] {
-  const passing = [
-    farmExamples.limePassing8MeshPct,
-    farmExamples.limePassing20MeshPct,
-    farmExamples.limePassing60MeshPct,
-  ];
-  const shares = formula`${place("lime.passes1")}:${place("lime.passes3")}`;
+function qualityLines({ system, sieves }: FarmContext["lime"]): Entry[] {
+  const last = sieves.length;
   return [
     percentLine("cce", "Calcium carbonate equivalent", farmExamples.limeCcePct, "From the supplier's analysis."),
-    ...system.sieves.map((mesh, index) =>
-      percentLine(`passes${index + 1}`, `Passes the ${mesh}-mesh sieve`, passing[index] ?? null, ""),
+    ...sieves.map((mesh, index) =>
+      percentLine(`passes${index + 1}`, `Passes the ${mesh}-mesh sieve`, limePassingPct[mesh] ?? null, ""),
     ),
     percentLine("moisture", "Moisture", farmExamples.limeMoisturePct, ""),
     typedEntry(
       { key: "system", label: "Measure", says: "The state measure of effective lime with these sieves." },
-      system.label,
-      oneOf(sameSieves(), "State measure that uses these three sieves."),
+      system,
+      oneOf(measuresWith(sieves), "State measure that uses these sieves."),
     ),
     computedEntry(
       {
@@ -97,7 +102,7 @@ function qualityLines(): Entry[] {
       },
       call(limeQuality, {
         cce: place("lime.cce"),
-        finenessShares: shares,
+        finenessShares: formula`${place("lime.passes1")}:${place(`lime.passes${last}`)}`,
         system: place("lime.system"),
         moisture: place("lime.moisture"),
         report: "passing",
@@ -143,9 +148,8 @@ function percentLine(key: string, label: string, start: number | null, says: str
   });
 }
 
-function sameSieves(): string[] {
+function measuresWith(sieves: readonly number[]): string[] {
   return Object.values(finenessSystems)
-    .filter(({ sieves }) => String(sieves) === String(system.sieves))
-    .map(({ label }) => label)
-    .filter((label) => labelsOf(finenessSystemWords).includes(label));
+    .filter((system) => String(system.sieves) === String(sieves))
+    .map(({ label }) => label);
 }

@@ -1,7 +1,7 @@
 import { limeNeed, limeRate } from "../../../functions/soil";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { orBlank, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -71,7 +71,7 @@ function rateColumns() {
           bufferPH: own("bufferPh"),
           targetPH: named("targetPh"),
           method: named("limeMethod"),
-          depthIn: named("limeDepth"),
+          depthIn: orBlank(named("limeDepth")),
         }),
       ),
       { width: 14, format: formats.two, note: "Tons of fully effective lime to reach the wanted pH." },

@@ -2,7 +2,7 @@ import { testRating } from "../../../functions/soil";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { whenNamed } from "../../formula/natives";
+import { orBlank, whenNamed } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import type { ModelRule } from "../../model/rule";
@@ -113,10 +113,10 @@ function ratingColumns() {
 function ratingColumn(nutrient: "P2O5" | "K2O", test: "phosphorus" | "potassium") {
   const rating = call(testRating, {
     nutrient,
-    soilTest: own(test),
+    soilTest: orBlank(own(test)),
     guide: named("guide"),
     crop: wordsFromFields(own("field"), "nextCrop"),
-    cec: own("cec"),
+    cec: orBlank(own("cec")),
     method: named("labMethod"),
   });
   return computedWords(whenNamed(own("field"), rating), { width: 14, note: notes.rating, rules: lowRatings(test) });

@@ -1,9 +1,9 @@
-import { formula, type Expression } from "../../formula/expression";
+import { formula, type Expression, type Term } from "../../formula/expression";
+import { sumOfAmounts } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
-import { cropTable, limePlan, nutrientPlan, seedPlan } from "./headers";
-import { fieldTable } from "./headers";
+import { cropTable, fieldTable, limePlan, nutrientPlan, seedPlan } from "./headers";
 import { named } from "./names";
 
 const poundsPerTon = 2000;
@@ -12,7 +12,6 @@ const wholeOf = (table: { readonly table: string }, column: string) => place(`${
 
 /** What has to be bought for the plan, and what it comes to. */
 export function ordersBlock(): MatrixBlock {
-  const tons = (column: "phosphateTons" | "potashTons") => wholeOf(nutrientPlan, column);
   return {
     kind: "matrix",
     key: "orders",
@@ -22,66 +21,46 @@ export function ordersBlock(): MatrixBlock {
       { key: "amount", head: "Amount" },
       { key: "cost", head: "Cost $" },
     ],
-    rows: [
-      order(
-        "phosphate",
-        "Phosphate product",
-        "tons",
-        tons("phosphateTons"),
-        cost(tons("phosphateTons"), "phosphateTonPrice"),
-      ),
-      order("potash", "Potash product", "tons", tons("potashTons"), cost(tons("potashTons"), "potashTonPrice")),
-      order(
-        "nitrogen",
-        "Nitrogen, less what comes along",
-        "lb N",
-        nitrogenToBuy(),
-        formula`${at("nitrogen", "amount")}*${named("nitrogenPrice")}`,
-      ),
-      order("lime", "Lime", "tons", wholeOf(limePlan, "tons"), formula`${wholeOf(limePlan, "cost")}`),
-      order(
-        "seed",
-        "Seed",
-        "units",
-        formula`SUMIF(${seedPlan.all("units")},">0")`,
-        formula`${wholeOf(seedPlan, "cost")}`,
-      ),
-      {
-        key: "all",
-        label: "In all",
-        unit: "",
-        format: formats.whole,
-        total: true,
-        cells: [
-          { kind: "computed", formula: formula`""`, words: true },
-          { kind: "computed", formula: formula`SUM(${at("phosphate", "cost")}:${at("seed", "cost")})` },
-        ],
-      },
-    ],
+    rows: [...fertilizerRows(), ...otherRows(), totalRow()],
   };
 }
 
-function order(
-  key: string,
-  label: string,
-  unit: string,
-  amount: Expression | ReturnType<typeof place>,
-  price: Expression,
-): MatrixRow {
+function fertilizerRows(): MatrixRow[] {
+  const phosphate = wholeOf(nutrientPlan, "phosphateTons");
+  const potash = wholeOf(nutrientPlan, "potashTons");
+  const nitrogenCost = formula`${at("nitrogen", "amount")}*${named("nitrogenPrice")}`;
+  return [
+    order("phosphate", "Phosphate product", "tons", phosphate, formula`${phosphate}*${named("phosphateTonPrice")}`),
+    order("potash", "Potash product", "tons", potash, formula`${potash}*${named("potashTonPrice")}`),
+    order("nitrogen", "Nitrogen, less what comes along", "lb N", nitrogenToBuy(), nitrogenCost),
+  ];
+}
+
+function otherRows(): MatrixRow[] {
+  const units = sumOfAmounts(seedPlan.all("units"));
+  return [
+    order("lime", "Lime", "tons", wholeOf(limePlan, "tons"), wholeOf(limePlan, "cost")),
+    order("seed", "Seed", "units", units, wholeOf(seedPlan, "cost")),
+  ];
+}
+
+function totalRow(): MatrixRow {
   return {
-    key,
-    label,
-    unit,
+    key: "all",
+    label: "In all",
+    unit: "",
     format: formats.whole,
+    total: true,
     cells: [
-      { kind: "computed", formula: formula`${amount}` },
-      { kind: "computed", formula: price },
+      { kind: "computed", formula: formula`""`, words: true },
+      { kind: "computed", formula: formula`SUM(${at("phosphate", "cost")}:${at("seed", "cost")})` },
     ],
   };
 }
 
-function cost(tons: ReturnType<typeof place>, price: "phosphateTonPrice" | "potashTonPrice"): Expression {
-  return formula`${tons}*${named(price)}`;
+function order(key: string, label: string, unit: string, amount: Term, cost: Term): MatrixRow {
+  const cells = [amount, cost].map((value) => ({ kind: "computed" as const, formula: formula`${value}` }));
+  return { key, label, unit, format: formats.whole, cells };
 }
 
 /** Nitrogen by the table of crops, less what the phosphate product brings. */

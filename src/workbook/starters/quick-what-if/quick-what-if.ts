@@ -7,7 +7,7 @@ import { call } from "../../formula/call";
 import { formula } from "../../formula/expression";
 import { quiet } from "../../formula/natives";
 import { place } from "../../formula/reference";
-import type { EntriesBlock, RowsBlock } from "../../model/block";
+import type { EntriesBlock, Entry, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
@@ -51,62 +51,47 @@ export function quickWhatIf(choices: StarterChoices): WorkbookModel {
   };
 }
 
-function inputs({ crop, priceUsdPerBu, yieldBuPerAc }: CropChoice): EntriesBlock {
-  const example = cropExamples[crop];
-  const cost = example.costBeforeHaulingUsdPerAc;
-  return {
-    kind: "entries",
-    key: "quick",
-    title: "Fill in",
-    entries: [
-      typedEntry(
-        { key: "crop", label: "Crop" },
-        crops[crop].label,
-        oneOf(grainCrops, "A crop that is sold by the bushel."),
-      ),
-      typedEntry(
-        { key: "yield", label: "Yield", unit: "bu/ac", format: formats.one },
-        yieldBuPerAc,
-        within(limits.yieldAny, "Yield to plan for"),
-      ),
-      typedEntry(
-        { key: "price", label: "Price", unit: "$/bu", format: formats.cents },
-        priceUsdPerBu,
-        within(limits.price, "Price of a bushel"),
-      ),
-      typedEntry(
-        {
-          key: "cost",
-          label: "Costs before hauling",
-          unit: "$/ac",
-          format: formats.cents,
-          says: "Land and machinery included, or running costs alone: say which.",
-        },
-        cost,
-        within(limits.price, "Costs of an acre"),
-      ),
-      typedEntry(
-        { key: "perBushel", label: "Hauling and drying", unit: "$/bu", format: formats.cents },
-        example.costUsdPerBu,
-        within(limits.price, "Hauling and drying a bushel"),
-      ),
-      typedEntry(
-        { key: "other", label: "Other income", unit: "$/ac", format: formats.cents },
-        0,
-        within(limits.price, "Payments, straw, indemnity"),
-      ),
-      typedEntry(
-        { key: "yieldStep", label: "Step from yield to yield", unit: "bu/ac", format: formats.one },
-        Math.max(1, Math.round(yieldBuPerAc / 15)),
-        within(limits.yieldAny, "Bushels between two lines of the grid"),
-      ),
-      typedEntry(
-        { key: "priceStep", label: "Step from price to price", unit: "$/bu", format: formats.cents },
-        0.25,
-        within(limits.price, "Dollars between two columns of the grid"),
-      ),
-    ],
-  };
+function inputs(choice: CropChoice): EntriesBlock {
+  const entries = [...cropLines(choice), ...costLines(choice), ...stepLines(choice)];
+  return { kind: "entries", key: "quick", title: "Fill in", entries };
+}
+
+function cropLines({ crop, priceUsdPerBu, yieldBuPerAc }: CropChoice): Entry[] {
+  return [
+    typedEntry(
+      { key: "crop", label: "Crop" },
+      crops[crop].label,
+      oneOf(grainCrops, "A crop that is sold by the bushel."),
+    ),
+    bushels("yield", "Yield", yieldBuPerAc, "Yield to plan for"),
+    dollars("price", "Price", "$/bu", priceUsdPerBu, "Price of a bushel"),
+  ];
+}
+
+function costLines({ crop }: CropChoice): Entry[] {
+  const { costBeforeHaulingUsdPerAc, costUsdPerBu } = cropExamples[crop];
+  const says = "Land and machinery included, or running costs alone: say which.";
+  return [
+    { ...dollars("cost", "Costs before hauling", "$/ac", costBeforeHaulingUsdPerAc, "Costs of an acre"), says },
+    dollars("perBushel", "Hauling and drying", "$/bu", costUsdPerBu, "Hauling and drying a bushel"),
+    dollars("other", "Other income", "$/ac", 0, "Payments, straw, indemnity"),
+  ];
+}
+
+function stepLines({ yieldBuPerAc }: CropChoice): Entry[] {
+  const step = Math.max(1, Math.round(yieldBuPerAc / 15));
+  return [
+    bushels("yieldStep", "Step from yield to yield", step, "Bushels between two lines of the grid"),
+    dollars("priceStep", "Step from price to price", "$/bu", 0.25, "Dollars between two columns of the grid"),
+  ];
+}
+
+function bushels(key: string, label: string, start: number, what: string): Entry {
+  return typedEntry({ key, label, unit: "bu/ac", format: formats.one }, start, within(limits.yieldAny, what));
+}
+
+function dollars(key: string, label: string, unit: string, start: number, what: string): Entry {
+  return typedEntry({ key, label, unit, format: formats.cents }, start, within(limits.price, what));
 }
 
 function answers(): EntriesBlock {
