@@ -30,11 +30,11 @@ export const start = {
     return names.every((name) => name !== undefined) ? `${names.join(", ")} (${key.replace(/-/g, "\u2011")})` : key;
   },
   guideMissing: "Choose the guide that your soil tests are to be read by.",
-  farmName: "Name of the farm",
-  farmNameHint: "Stands in the title of every sheet.",
-  farmNameMissing: "Name of the farm is missing. Type the name that is to stand on the sheets.",
+  farmName: "Name of the farm or client",
+  farmNameHint: "Stands at the head of the sheets.",
+  farmNameMissing: "The name is missing. Type what is to stand at the head of the sheets.",
   farmNameLong: (most: number, length: number) =>
-    `Name of the farm takes up to ${most} letters; got ${length}. Shorten it a little.`,
+    `The name takes up to ${most} letters; got ${length}. Shorten it a little.`,
   cropsLegend: "Crops, with price and yield to plan with",
   cropsHint: "Cash price at the elevator and a yield you can count on. Both can be changed in the workbook.",
   cropMissing: "Tick at least one crop.",
