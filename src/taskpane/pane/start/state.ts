@@ -35,3 +35,8 @@ export interface StartState {
 export function firstStart(): StartState {
   return { form: firstForm(), refusals: [], summary: false, receipts: [], asking: false };
 }
+
+/** What is wrong with a field, as far as it has been said. */
+export function refusalOf({ refusals }: StartState, field: string): string | undefined {
+  return refusals.find((refusal) => refusal.field === field)?.says;
+}

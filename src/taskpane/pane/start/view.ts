@@ -1,13 +1,11 @@
-import { crops } from "../../../reference/crops";
 import { guides, type Guide } from "../../../reference/guides";
 import { sources } from "../../../reference/sources";
-import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
-import { starterCrops, starters } from "../../../workbook/starters";
+import { starters } from "../../../workbook/starters";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup, tickBox } from "../parts/choices";
-import { refusalLine, textField } from "../parts/field";
+import { textField } from "../parts/field";
 import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import {
@@ -20,15 +18,13 @@ import {
   goToField,
   leaveField,
   nameFarm,
-  priceCrop,
-  tickCrop,
-  yieldCrop,
 } from "./actions";
-import { fieldIds } from "./field-ids";
-import { outcome } from "./outcome";
 import { asksForFields, asksOf } from "./check";
+import { cropLines } from "./crop-lines";
+import { fieldIds } from "./field-ids";
 import { starterOf } from "./form";
-import type { StartState } from "./state";
+import { outcome } from "./outcome";
+import { refusalOf, type StartState } from "./state";
 
 const say = words.start;
 
@@ -101,10 +97,6 @@ function protection({ form }: StartState): HTMLElement {
   });
 }
 
-function refusalOf({ refusals }: StartState, field: string): string | undefined {
-  return refusals.find((refusal) => refusal.field === field)?.says;
-}
-
 function summary({ refusals }: StartState): HTMLElement {
   return element(
     "div",
@@ -158,63 +150,6 @@ function guideChoice(start: StartState): HTMLElement {
 function publicationOf({ title, year, sources: keys }: Guide): string {
   const [first] = keys;
   return first === undefined ? `${title}, ${year}.` : `${sources[first].publisher}, ${sources[first].title}, ${year}.`;
-}
-
-function cropLines(start: StartState): HTMLElement {
-  const refusal = refusalOf(start, fieldIds.crops);
-  return element(
-    "fieldset",
-    { class: refusal ? "choices field-refused" : "choices" },
-    element("legend", { id: fieldIds.crops, tabindex: -1 }, say.cropsLegend),
-    element("p", { class: "hint" }, say.cropsHint),
-    refusalLine(fieldIds.crops, refusal),
-    starterCrops.map((crop) => cropLine(crop, start)),
-  );
-}
-
-function cropLine(crop: StarterCrop, start: StartState): HTMLElement {
-  const { label, yieldUnit } = crops[crop];
-  const { grown, price, yieldGoal } = start.form.crops[crop];
-  const number = { numeric: true, leave: leaveField.name, value: crop } as const;
-  return element(
-    "div",
-    { class: "crop" },
-    tickBox({
-      id: fieldIds.grown(crop),
-      value: crop,
-      label: capital(label),
-      ticked: grown,
-      action: tickCrop.name,
-      dataValue: crop,
-    }),
-    grown &&
-      element(
-        "div",
-        { class: "pair" },
-        textField({
-          ...number,
-          id: fieldIds.price(crop),
-          label: [say.price, element("span", { class: "unseen" }, say.of(label))],
-          text: price,
-          unit: `$/${yieldUnit}`,
-          refusal: refusalOf(start, fieldIds.price(crop)),
-          action: priceCrop.name,
-        }),
-        textField({
-          ...number,
-          id: fieldIds.yieldGoal(crop),
-          label: [say.yield, element("span", { class: "unseen" }, say.of(label))],
-          text: yieldGoal,
-          unit: `${yieldUnit}/ac`,
-          refusal: refusalOf(start, fieldIds.yieldGoal(crop)),
-          action: yieldCrop.name,
-        }),
-      ),
-  );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function figures({ form }: StartState): HTMLElement {
