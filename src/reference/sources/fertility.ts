@@ -302,4 +302,64 @@ export const fertilitySources = {
     title: "Fertilizer reckoning (Nielsen)",
     year: "2002",
   },
+  "aces-anr174": {
+    publisher: "Alabama Cooperative Extension System",
+    title: "ANR-174, Nutrient Content of Fertilizer Materials",
+    year: "undated",
+  },
+  "fertilizer-physical-sheet": {
+    publisher: "Fertilizer manufacturer, regional technical sheet",
+    title: "Estimated physical characteristics of fertilizer material (typical values)",
+    year: "undated",
+  },
+  "fertilizer-acidity-table": {
+    publisher: "Extension reference table",
+    title: "Acidity of fertilizer materials, lb of calcium carbonate per 100 lb",
+    year: "undated",
+  },
+  "fertilizer-trade-grades": {
+    publisher: "Fertilizer trade",
+    title: "Grades and physical properties as the trade usually prints them",
+    year: "undated",
+  },
+  "fluid-ams-uan-note": {
+    publisher: "Fluid fertilizer technical note",
+    title: "Ammonium sulfate and UAN blends",
+    year: "undated",
+  },
+  "vce-spes199": {
+    publisher: "Virginia Cooperative Extension",
+    title: "SPES-199NP, nitrogen solution weights and temperature",
+    year: "undated",
+  },
+  "mortvedt-2001": {
+    publisher: "Mortvedt",
+    title: "Salt index of fertilizer materials (table as quoted in a later article)",
+    year: "2001",
+  },
+  "cornell-cca-po28": {
+    publisher: "Cornell University",
+    title: "Northeast Certified Crop Adviser study guide, PO 28",
+    year: "undated",
+  },
+  "davidson-gypsum-2014": {
+    publisher: "Farm press agronomist column (Davidson)",
+    title: "Gypsum: 100 lb supplies 17 to 18 lb of sulfur",
+    year: "2014",
+  },
+  "starter-note-2012": {
+    publisher: "Fertilizer supplier note",
+    title: "Salt index of starter solutions",
+    year: "2012",
+  },
+  "nmsu-eddy-2017": {
+    publisher: "New Mexico State University, Eddy County Extension",
+    title: "Fertilizer, part 2: salt index per unit of nutrient",
+    year: "2017",
+  },
+  "spreader-catch": {
+    publisher: "By definition",
+    title: "Pounds caught over the area caught: 43,560 square feet to the acre",
+    year: "definition",
+  },
 } as const satisfies Record<string, Source>;
