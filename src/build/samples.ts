@@ -5,6 +5,7 @@ import { addInOfManifest } from "./samples/add-in-of-manifest";
 import { makeSample, type Sample } from "./samples/make-sample";
 import { findOffice, Office } from "./samples/office";
 import { paintSample } from "./samples/pictures";
+import { waitingCells } from "./samples/problems";
 import { samplesReadme } from "./samples/readme";
 
 /**
@@ -19,9 +20,11 @@ async function main(): Promise<void> {
   mkdirSync(folder, { recursive: true });
   const samples: Sample[] = [];
   for (const starter of starters) samples.push(await makeSample(starter, addIn));
-  for (const { starter, bytes } of samples) {
+  for (const { starter, plan, values, bytes } of samples) {
     writeFileSync(path.join(folder, `${starter.key}.xlsx`), bytes);
-    console.log(`${starter.key}.xlsx ${Math.round(bytes.length / 1024)} KB`);
+    const waiting = waitingCells(plan, values);
+    const note = waiting.length > 0 ? `; ${waiting.length} cells wait for an input, the first: ${waiting[0]}` : "";
+    console.log(`${starter.key}.xlsx ${Math.round(bytes.length / 1024)} KB${note}`);
   }
   writeFileSync(path.join(folder, "README.md"), samplesReadme(starters));
   if (process.argv.includes("--pictures")) await paint(samples);

@@ -7,6 +7,9 @@ import type { WorkbookPlan } from "../../workbook/plan";
 import { defaultChoices, makePlan, type Starter } from "../../workbook/starters";
 import { problemsOf } from "./problems";
 
+/** Cells named when a sample is refused. */
+const mostNamed = 10;
+
 /** A starter with the demo farm in it, calculated and written. */
 export interface Sample {
   readonly starter: Starter;
@@ -21,14 +24,16 @@ export async function calculateSample(starter: Starter): Promise<Omit<Sample, "b
   return { starter, plan, values: await calculate(plan, allFunctions) };
 }
 
-/** Calculates and writes a sample; throws with one line for each cell that does not show what it should. */
+/** Calculates and writes a sample; throws with a line for each of the first cells that do not show what they should. */
 export async function makeSample(starter: Starter, addIn: AddIn): Promise<Sample> {
   const sample = await calculateSample(starter);
   const problems = problemsOf(sample.plan, sample.values);
-  if (problems.length > 0) {
-    throw new Error(
-      `${starter.title} is not written: ${problems.length} cells are not as they should be.\n${problems.join("\n")}`,
-    );
-  }
+  if (problems.length > 0) throw new Error(refusal(starter, problems));
   return { ...sample, bytes: await writeXlsx(sample.plan, sample.values, { addIn }) };
+}
+
+function refusal({ title }: Starter, problems: readonly string[]): string {
+  const named = problems.slice(0, mostNamed);
+  const more = problems.length > named.length ? [`and ${problems.length - named.length} more.`] : [];
+  return [`${title} is not written. These cells are not as they should be:`, ...named, ...more].join("\n");
 }

@@ -15,6 +15,16 @@ export function problemsOf(plan: WorkbookPlan, values: CalculatedWorkbook): stri
   );
 }
 
+/** Cells that show #N/A because an input is still blank, such as "Soil tests!H5 waiting for soilTest". */
+export function waitingCells(plan: WorkbookPlan, values: CalculatedWorkbook): string[] {
+  return plan.sheets.flatMap(({ name, cells }) =>
+    cells.flatMap(({ row, column }) => {
+      const value = values.valueAt(name, row, column);
+      return isCellError(value) && isWaiting(value) ? [`${name}!${cellAddress(row, column)} ${value.message}`] : [];
+    }),
+  );
+}
+
 function formulaProblems(sheet: SheetPlan, cell: CellPlan, formula: string, values: CalculatedWorkbook): string[] {
   const { spill } = isFormula(cell.content) ? cell.content : {};
   const problems: string[] = [];

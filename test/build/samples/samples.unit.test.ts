@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { addInOfManifest } from "../../../src/build/samples/add-in-of-manifest";
 import { frozenPlan } from "../../../src/build/samples/frozen-plan";
-import { problemsOf } from "../../../src/build/samples/problems";
+import { problemsOf, waitingCells } from "../../../src/build/samples/problems";
 import { samplesReadme } from "../../../src/build/samples/readme";
 import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
 import { starters } from "../../../src/workbook/starters";
@@ -27,6 +27,11 @@ function valuesWith(row: number, column: number, value: Parameters<CalculatedCel
 describe("problemsOf", () => {
   it("has nothing to say when a cell of ours waits for an input", () => {
     expect(problemsOf(smallPlan, valuesWith(5, 1, { code: "#N/A", message: "waiting for soilTest" }))).toEqual([]);
+  });
+  it("can list the cells that wait", () => {
+    const values = valuesWith(5, 1, { code: "#N/A", message: "waiting for soilTest" });
+    expect(waitingCells(smallPlan, values)).toEqual(["Answers!B6 waiting for soilTest"]);
+    expect(waitingCells(smallPlan, valuesWith(5, 1, { code: "#N/A", message: "no published value" }))).toEqual([]);
   });
   it("names a cell that shows an error, with our sentence", () => {
     const values = valuesWith(5, 1, { code: "#N/A", message: "no published value" });
