@@ -4,7 +4,7 @@ import type { OpenWorkbook } from "./open-workbook";
 import type { Grid } from "./start-grid";
 
 const key = "loamsheet-workbook";
-const quietMilliseconds = 800;
+const quietMilliseconds = 400;
 
 interface Kept {
   /** Counts up with every write, so that two pages notice each other. */
@@ -20,6 +20,7 @@ export class Autosave {
   private version = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private pending = false;
+  private writing: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly workbook: OpenWorkbook,
@@ -43,26 +44,30 @@ export class Autosave {
     api.addEvent(api.Event.CommandExecuted, ({ id, type }) => {
       if (type === CommandType.MUTATION && !id.startsWith("formula.")) this.soon();
     });
-    this.workbook.onOpened(() => this.soon());
+    this.workbook.onOpened(() => this.write());
     addEventListener("pagehide", () => this.flush());
     document.addEventListener("visibilitychange", () => document.hidden && this.flush());
   }
 
   /** Writes now what is waiting to be written. */
   flush(): void {
-    if (!this.pending) return;
-    clearTimeout(this.timer);
-    void this.write();
+    if (this.pending) this.write();
   }
 
   private soon(): void {
     this.pending = true;
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => void this.write(), quietMilliseconds);
+    this.timer = setTimeout(() => this.write(), quietMilliseconds);
   }
 
-  private async write(): Promise<void> {
+  /** One after another: two writes at once would take each other for another tab. */
+  private write(): void {
     this.pending = false;
+    clearTimeout(this.timer);
+    this.writing = this.writing.then(() => this.writeNow());
+  }
+
+  private async writeNow(): Promise<void> {
     try {
       const workbook = this.workbook.snapshot();
       let conflict = false;

@@ -1,6 +1,6 @@
 import type { IRange, IWorkbookData, Worksheet } from "@univerjs/core";
 import { SetSelectionsOperation } from "@univerjs/sheets";
-import { areaAddress, parseAddress, quotedSheet } from "../address";
+import { areaAddress, sheetAddress } from "../address";
 import { isCellError } from "../../functions/frame/cell";
 import type { Area, WorkbookPlan } from "../../workbook/plan";
 import type { CellReader } from "../engine/read-cells";
@@ -13,6 +13,7 @@ import {
   type TakenNames,
   type WorkbookHost,
 } from "../port";
+import { findCells } from "./find-cells";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Grid } from "./start-grid";
 import { isPristine, withoutFill, withPlan } from "./workbook-parts";
@@ -78,13 +79,9 @@ export class BrowserHost implements WorkbookHost {
     return this.readArea(sheet, range ? areaOf(range.getRange(), sheet) : { top: 0, left: 0, bottom: 0, right: 0 });
   }
 
-  async read(address: string): Promise<HostRange> {
-    const parsed = parseAddress(address);
-    if (!parsed) throw new HostError(`"${address}" is not an address of cells, such as Fields!B7.`, "BadAddress");
-    const { model } = this.workbook;
-    const sheet = parsed.sheet === undefined ? model.getActiveSheet() : model.getSheetBySheetName(parsed.sheet);
-    if (!sheet) throw new HostError(`There is no sheet named ${parsed.sheet}.`, "NoSheet");
-    return this.readArea(sheet, parsed.area);
+  async read(reference: string): Promise<HostRange> {
+    const { sheet, area } = findCells(this.workbook, reference);
+    return this.readArea(sheet, area);
   }
 
   async insertFormula(formula: string): Promise<void> {
@@ -146,7 +143,7 @@ export class BrowserHost implements WorkbookHost {
     }
     const first = this.reader.valueAt(sheet, area.top, area.left);
     const message = isCellError(first) ? first.message : undefined;
-    const address = `${quotedSheet(sheet.getName())}!${areaAddress(area)}`;
+    const address = sheetAddress(sheet.getName(), area);
     return { address, formulas, values, ...(message !== undefined && { message }) };
   }
 }

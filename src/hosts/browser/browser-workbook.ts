@@ -12,6 +12,7 @@ import { followLinks } from "./links";
 import { lockComputedCells } from "./lock-cells";
 import { OpenWorkbook } from "./open-workbook";
 import { sheetAsHtml } from "./sheet-table";
+import { letRulesSeeSpills, refreshRulesOnSpills } from "./rules-on-spills";
 import { startGrid, type Grid } from "./start-grid";
 import { emptyWorkbook } from "./workbook-parts";
 import { workbookFile } from "./workbook-file";
@@ -40,6 +41,7 @@ export class BrowserWorkbook {
 
   /** Opens the workbook kept in this browser, or an empty one, and keeps it from then on. */
   static async open({ container, dark, functions, notice }: PageSettings): Promise<BrowserWorkbook> {
+    letRulesSeeSpills();
     const grid = startGrid(container, dark);
     const workbook = new OpenWorkbook(grid);
     const messages = new MessageBook();
@@ -55,6 +57,7 @@ export class BrowserWorkbook {
     const reader = new CellReader(injector, messages);
     const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader));
     followLinks(grid, workbook);
+    refreshRulesOnSpills(grid, workbook);
     workbook.onOpened(() => void lockComputedCells(grid, workbook));
     await workbook.calculated();
     await lockComputedCells(grid, workbook);

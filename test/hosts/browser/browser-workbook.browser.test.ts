@@ -2,6 +2,7 @@ import { Workbook } from "exceljs";
 import type { Page } from "playwright-core";
 import type { FillReceipt, HostRange, WorkbookHost } from "../../../src/hosts/port";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
+import { colorAt } from "../../browser/color-at";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 import { samplePlan } from "../sample-plan";
 import { cell, plan, sheet } from "../small-plan";
@@ -72,6 +73,12 @@ async function type(address: string, text: string): Promise<void> {
   await select(address);
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
+}
+
+/** Waits until the last change has been written down. */
+async function kept(): Promise<void> {
+  await page.waitForTimeout(800);
+  await until(async () => (await page.locator("#page-status").innerText()) === "Kept in this browser.", "it was kept");
 }
 
 /** What the host said when it refused. */
@@ -172,6 +179,15 @@ describe("the workbook in the page", () => {
     expect((await read("Fields!H2")).formulas).toEqual([["=SUM(B4:B6)*2"]]);
   });
 
+  it("reads names and table columns, and says what is not there", async () => {
+    await fill(samplePlan());
+    expect(await read("corn_price")).toMatchObject({ address: "'Price list'!B3", values: [[4]] });
+    expect(await read("fields[acres]")).toMatchObject({ address: "Fields!B4:B6", values: [[154], [61], [96]] });
+    expect(await refusal(read("Fields[Nothing]"))).toContain("The table Fields has no column named Nothing.");
+    expect(await refusal(read("Elsewhere!A1"))).toContain("There is no sheet named Elsewhere.");
+    expect(await refusal(read("no_such_name"))).toContain("neither an address");
+  });
+
   it("tells of a changed selection", async () => {
     await page.evaluate(() => {
       Object.assign(window, { heard: 0 });
@@ -190,6 +206,7 @@ describe("the workbook in the page", () => {
     await page.waitForTimeout(400);
     expect(await value("Fields!E4")).toBe(31570);
     await page.keyboard.press("Escape");
+    await kept();
     await page.reload();
     await ready();
     await type("E4", "2");
@@ -205,6 +222,33 @@ describe("the workbook in the page", () => {
     const before = await chart.innerHTML();
     await type("B4", "10");
     await until(async () => (await chart.innerHTML()) !== before, "the chart followed");
+  });
+
+  it("colours cells that another cell's formula fills", async () => {
+    await fill(samplePlan());
+    // The largest of 154, 96 and 61 has the high colour, the smallest the low one.
+    const shown = async () => [await colorAt(page, 60, 348), await colorAt(page, 60, 397)];
+    await until(async () => (await shown()).join() === "#e3f0ea,#f7e4e6", "largest and smallest had their colours");
+    await type("B6", "200");
+    await type("B4", "20");
+    await until(async () => (await read("Fields!A12")).values[0]?.[0] === 20, "the order was worked out anew");
+    await until(async () => (await shown()).join() === "#e3f0ea,#f7e4e6", "the colours followed");
+  });
+
+  it("starts anew with an empty workbook once the person has said so", async () => {
+    await fill(samplePlan());
+    await page.getByText("Start with an empty workbook").click();
+    expect(await value("Fields!A1")).toBe("What each field brings in");
+    await page.locator("#strip-question ~ div button, #strip-question + div button").first().click();
+    await until(
+      async () => (await page.evaluate(() => window.loamsheet?.taken()))?.tables.length === 0,
+      "the workbook was empty",
+    );
+    await kept();
+    await page.reload();
+    await ready();
+    expect(await value("A1")).toBeNull();
+    expect(opened.troubles).toEqual([]);
   });
 
   it("shows the sheet as a table that can be reached by keyboard", async () => {
@@ -243,6 +287,28 @@ describe("the workbook in the page", () => {
     expect(await value("Fields!E4")).toBe(20500);
     expect((await read("Fields!A10:A12")).values.flat()).toEqual([100, 96, 61]);
     await page.locator("svg[role=img]").waitFor();
+  });
+
+  it("says so when another tab keeps the same workbook", async () => {
+    const first = page;
+    const second = await opened.context.newPage();
+    await second.goto(`${pages.address}index.html`);
+    await second.bringToFront();
+    page = second;
+    await ready();
+    await type("A1", "from the second tab");
+    await kept();
+    page = first;
+    await first.bringToFront();
+    await type("A1", "from the first tab");
+    await until(
+      async () => (await page.locator("#page-status").innerText()).startsWith("Another tab keeps its own changes"),
+      "the first tab said so",
+    );
+    await second.reload();
+    page = second;
+    await ready();
+    expect(await value("A1")).toBe("from the second tab");
   });
 
   it("says so when the browser cannot keep the workbook, and goes on working", async () => {
