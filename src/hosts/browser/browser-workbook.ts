@@ -11,6 +11,7 @@ import { currentPlan } from "./current-plan";
 import { followLinks } from "./links";
 import { lockComputedCells } from "./lock-cells";
 import { OpenWorkbook } from "./open-workbook";
+import { sayWhy } from "./say-why";
 import { sheetAsHtml } from "./sheet-table";
 import { letRulesSeeSpills, refreshRulesOnSpills } from "./rules-on-spills";
 import { startGrid, type Grid } from "./start-grid";
@@ -43,8 +44,8 @@ export class BrowserWorkbook {
   static async open({ container, dark, functions, notice }: PageSettings): Promise<BrowserWorkbook> {
     letRulesSeeSpills();
     const grid = startGrid(container, dark);
-    const workbook = new OpenWorkbook(grid);
     const messages = new MessageBook();
+    const workbook = new OpenWorkbook(grid, messages);
     const autosave = new Autosave(workbook, notice);
     const kept = await autosave.kept();
     workbook.show(kept ?? emptyWorkbook());
@@ -58,6 +59,7 @@ export class BrowserWorkbook {
     const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader));
     followLinks(grid, workbook);
     refreshRulesOnSpills(grid, workbook);
+    sayWhy(grid, workbook, reader);
     workbook.onOpened(() => void lockComputedCells(grid, workbook));
     await workbook.calculated();
     await lockComputedCells(grid, workbook);

@@ -1,5 +1,6 @@
 import { IUndoRedoService, type IWorkbookData, type Workbook } from "@univerjs/core";
 import type { FWorkbook } from "@univerjs/sheets/facade";
+import type { MessageBook } from "../engine/message-book";
 import { HostError } from "../port";
 import type { Grid } from "./start-grid";
 
@@ -14,7 +15,10 @@ const rebuilt = new Set([
 export class OpenWorkbook {
   private readonly listeners = new Set<() => void>();
 
-  constructor(private readonly grid: Grid) {}
+  constructor(
+    private readonly grid: Grid,
+    private readonly messages: MessageBook,
+  ) {}
 
   /** Shows a workbook and waits until its formulas are calculated. What was done before cannot be undone after. */
   async open(data: IWorkbookData): Promise<void> {
@@ -30,6 +34,7 @@ export class OpenWorkbook {
     if (present) {
       api.disposeUnit(present.getId());
       univer.__getInjector().get(IUndoRedoService).clearUndoRedo(present.getId());
+      this.messages.forget(present.getId());
     }
     api.createWorkbook(data);
   }

@@ -1,2 +1,1 @@
 export { calculate } from "./calculate";
-export { namespace, sheetName } from "./engine-function";

@@ -14,9 +14,12 @@ export interface CellPlace {
   readonly column: number;
 }
 
+/** What one formula said in one calculation. */
 interface Page {
   readonly calculation: number;
   readonly errors: RememberedError[];
+  /** Keys of the other cells it filled with errors. */
+  readonly spilled: string[];
 }
 
 /**
@@ -26,7 +29,7 @@ interface Page {
 export class MessageBook {
   private calculation = 0;
   private readonly byFormula = new Map<string, Page>();
-  private readonly bySpilledCell = new Map<string, { calculation: number; code: string; message: string }>();
+  private readonly bySpilledCell = new Map<string, RememberedError>();
 
   /** A calculation starts: what a cell said in an earlier one no longer counts once it is calculated again. */
   startCalculation(): void {
@@ -38,13 +41,11 @@ export class MessageBook {
     const page = this.pageOf(formulaCell);
     for (const error of errors) {
       page.errors.push(error);
-      const { code, message } = error;
-      const cell = {
-        ...formulaCell,
-        row: formulaCell.row + error.rowOffset,
-        column: formulaCell.column + error.columnOffset,
-      };
-      this.bySpilledCell.set(keyOf(cell), { calculation: this.calculation, code, message });
+      if (error.rowOffset === 0 && error.columnOffset === 0) continue;
+      const row = formulaCell.row + error.rowOffset;
+      const key = keyOf({ ...formulaCell, row, column: formulaCell.column + error.columnOffset });
+      page.spilled.push(key);
+      this.bySpilledCell.set(key, error);
     }
   }
 
@@ -69,7 +70,8 @@ export class MessageBook {
     const key = keyOf(cell);
     const known = this.byFormula.get(key);
     if (known?.calculation === this.calculation) return known;
-    const page = { calculation: this.calculation, errors: [] };
+    for (const spilled of known?.spilled ?? []) this.bySpilledCell.delete(spilled);
+    const page = { calculation: this.calculation, errors: [], spilled: [] };
     this.byFormula.set(key, page);
     return page;
   }

@@ -9,6 +9,7 @@ import {
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { CalculatedCells, type CalculatedValue } from "../calculated-workbook";
 import { isErrorCode } from "./engine-cells";
+import { namespace } from "./engine-function";
 import type { MessageBook } from "./message-book";
 
 /** Reads what cells of an open workbook show: values, spilled values and the sentences behind errors. */
@@ -37,9 +38,15 @@ export class CellReader {
     const cell = plainValue(own) !== undefined ? own : this.spilledCell(sheet, row, column);
     const value = plainValue(cell);
     if (typeof value !== "string" || !isErrorCode(value)) return value;
-    const place = { workbookId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column };
-    const message = this.messages.messageAt(place, value);
+    const message = this.messageAt(sheet, row, column, value);
     return message === undefined ? { code: value } : { code: value, message };
+  }
+
+  /** A formula without a function of ours has nothing to say, whatever stood in its cell before. */
+  private messageAt(sheet: Worksheet, row: number, column: number, code: string): string | undefined {
+    const formula = this.formulaAt(sheet, row, column);
+    if (formula !== undefined && !formula.toUpperCase().includes(`${namespace}.`)) return undefined;
+    return this.messages.messageAt({ workbookId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column }, code);
   }
 
   /** The formula of a cell, with its leading "="; undefined for a plain value and for a spilled cell. */

@@ -1,3 +1,4 @@
+import { source as axeSource } from "axe-core";
 import { Workbook } from "exceljs";
 import type { Page } from "playwright-core";
 import type { FillReceipt, HostRange, WorkbookHost } from "../../../src/hosts/port";
@@ -249,6 +250,43 @@ describe("the workbook in the page", () => {
     await ready();
     expect(await value("A1")).toBeNull();
     expect(opened.troubles).toEqual([]);
+  });
+
+  it("says why a function of ours has no number: to the tools, beside the cell, and in the readable table", async () => {
+    await fill(samplePlan());
+    await type("H4", "=LOAM.BUSHELWEIGHT(A4)");
+    await until(async () => (await value("Fields!H4")) === "#VALUE!", "the cell had no number");
+    await select("H4");
+    const { message } = (await page.evaluate(() => window.loamsheet?.readSelection())) ?? {};
+    expect(message).toContain('crop "Home Quarter" is not known here');
+    await page.mouse.move(770, 300);
+    await page.mouse.move(770, 205);
+    await page.getByText(message ?? "nothing").waitFor();
+    await page.mouse.move(770, 500);
+    await page.locator("#read-as-table").click();
+    expect(await page.locator("#sheet-table").innerText()).toContain(`#VALUE!: ${message}`);
+  });
+
+  it("offers our functions while a formula is typed, with hints about their arguments", async () => {
+    await select("B2");
+    await page.keyboard.type("=LOAM.LIMEN");
+    await page.getByText("LOAM.LIMENEED").or(page.getByText("MENEED")).first().waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Escape");
+  });
+
+  it("has a page around the grid without accessibility problems", async () => {
+    await fill(samplePlan());
+    await page.evaluate(axeSource);
+    const problems = () =>
+      page.evaluate(async () => {
+        // Put there by the line above.
+        const axe = Reflect.get(window, "axe") as { run(what: object): Promise<{ violations: { id: string }[] }> };
+        return (await axe.run({ exclude: ["#grid"] })).violations.map(({ id }) => id);
+      });
+    expect(await problems()).toEqual([]);
+    await page.locator("#read-as-table").click();
+    expect(await problems()).toEqual([]);
   });
 
   it("shows the sheet as a table that can be reached by keyboard", async () => {
