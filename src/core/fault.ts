@@ -32,7 +32,8 @@ export type Fault =
       readonly first: { readonly argument: string; readonly size: string };
       readonly second: { readonly argument: string; readonly size: string };
     }
-  | { readonly kind: "waiting"; readonly argument: string }
+  /** accepted: what the guide or method at hand takes there, in words, where the choice is its own. */
+  | { readonly kind: "waiting"; readonly argument: string; readonly accepted?: string }
   | { readonly kind: "tooLarge"; readonly argument: string; readonly received: number; readonly max: number }
   | { readonly kind: "oneCellOnly"; readonly argument: string; readonly received: string }
   | { readonly kind: "notPublished"; readonly what: string; readonly where: string; readonly instead?: string }

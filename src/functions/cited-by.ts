@@ -9,6 +9,7 @@ import { explain } from "./frame/explain";
  * @param guide label of the only guide to ask; null asks every guide
  */
 export function citedBy(fn: WorksheetFunction, guide: string | null): Cited[] {
+  if (fn.everyRow) return [...fn.everyRow(guide)];
   if (!fn.cites) return [];
   const cited = new Set<Cited>();
   for (const call of callsOf(fn, guide)) {

@@ -49,6 +49,11 @@ interface Common<A extends Arguments, Result> {
   readonly working: (result: Result, values: ArgumentValues<A>) => readonly WorkingLine[];
   /** The table rows this very result rests on, with their marks. */
   readonly cites?: (result: Result) => readonly Cited[];
+  /**
+   * Every row the numbers may rest on, by guide (its label; null: all guides). For functions whose rows turn on
+   * several words at once, which trying the words one at a time would miss.
+   */
+  readonly everyRow?: (guide: string | null) => readonly Cited[];
 }
 
 export interface Example {

@@ -37,7 +37,7 @@ export function describeFault(fault: Fault): string {
     case "sizesDiffer":
       return `${fault.first.argument} (${fault.first.size}) and ${fault.second.argument} (${fault.second.size}) differ in size: give ranges of the same size, or one cell.`;
     case "waiting":
-      return `waiting for ${fault.argument}`;
+      return `waiting for ${fault.argument}${fault.accepted === undefined ? "" : `: ${fault.accepted}`}`;
     case "tooLarge":
       return `${fault.argument} has ${number(fault.received)} rows; the most is ${number(fault.max)}. Point to the filled rows instead of the whole column.`;
     case "oneCellOnly":

@@ -2,7 +2,7 @@ import type { CropKey } from "../crops";
 import type { RemovalSetKey } from "../nutrients";
 import type { SourceKey } from "../sources";
 import type { Cited } from "../table";
-import type { ApproachKey, ExtractantKey } from "./words";
+import type { ApproachKey, ExtractantKey, GroupKey } from "./words";
 
 /** A number that may rise with the soil's CEC: base + perCec × CEC. */
 export interface CecLine {
@@ -33,10 +33,13 @@ export interface BuildMaintain {
   readonly build: {
     /** lb of oxide that raise the test by one unit (of its square root, on a square-root curve). */
     readonly lbPerUnit: CecLine;
-    readonly years: number;
+    /** Several where the guide leaves the choice to the grower. */
+    readonly years: number | readonly number[];
     readonly curve: "straight" | "squareRoot";
   };
   readonly maintenance: RemovalShare;
+  /** No rate is held from the critical level up. */
+  readonly unpublishedAbove?: true;
   readonly zones: {
     readonly build: string;
     readonly maintain: string;
@@ -45,17 +48,25 @@ export interface BuildMaintain {
   };
 }
 
+/** lb in the guide's rate unit; a share of crop removal; null where no rate is held. */
+export type ZoneRate = number | RemovalShare | null;
+
 /** Printed classes; the test is rounded to a whole number and upper bounds belong to their class. */
 export interface ClassTable {
   readonly kind: "classes";
-  readonly classes: readonly {
-    readonly zone: string;
-    /** Highest whole test of the class; null for the last. */
-    readonly upTo: number | null;
-    readonly rate: { readonly fixed: number } | { readonly removal: RemovalShare };
-  }[];
+  /** upTo: highest whole test of the class; null for the last. A guide that names no classes has "" for zones. */
+  readonly classes: readonly (readonly [zone: string, upTo: number | null, rate: ZoneRate])[];
   /** Zone whose upper bound is the critical level, when the guide names one. */
   readonly criticalZone?: string;
+}
+
+/** One critical level: a rate below it and a rate from it up. */
+export interface Threshold {
+  readonly kind: "threshold";
+  readonly critical: number;
+  readonly below: ZoneRate;
+  readonly above: ZoneRate;
+  readonly zones: { readonly below: string; readonly above: string };
 }
 
 /** constant + perYield × yield + perTest × test + perYieldTest × yield × test, 0 from the critical level up. */
@@ -78,7 +89,6 @@ export interface IndexCurve {
   readonly square: number;
   readonly linear: number;
   readonly constant: number;
-  readonly zones: { readonly below: string; readonly above: string };
 }
 
 /** Rates printed at single tests, read along straight lines; removal above the last. */
@@ -86,21 +96,27 @@ export interface RatePoints {
   readonly kind: "points";
   readonly points: readonly (readonly [test: number, lbPerAc: number])[];
   readonly above: RemovalShare;
-  readonly zones: { readonly within: string; readonly above: string };
 }
 
-export type RateForm = BuildMaintain | ClassTable | Plane | IndexCurve | RatePoints;
+export type RateForm = BuildMaintain | ClassTable | Threshold | Plane | IndexCurve | RatePoints;
 
 /** One rule of a guide with the conditions it is printed for. */
 export interface NeedRule extends Cited {
   readonly crops: readonly CropKey[] | "all";
-  readonly extractants: readonly ExtractantKey[];
-  readonly approaches: readonly ApproachKey[];
+  /** All of the guide's when left out. */
+  readonly extractants?: readonly ExtractantKey[];
+  /** The guide's own when left out. */
+  readonly approaches?: readonly ApproachKey[];
+  /** Holds only after this crop. Listed before the rule that holds otherwise. */
+  readonly after?: CropKey;
+  readonly group?: GroupKey;
   /** Holds for CEC up to and with this. Rules are listed from the lowest; the last one has none. */
   readonly cecUpTo?: number;
+  /** Holds for CEC below this; otherwise as cecUpTo. */
+  readonly cecBelow?: number;
   readonly form: RateForm;
   /** Class names by test, where the guide prints them apart from its rates; upper bounds belong to their class. */
-  readonly classes?: readonly { readonly zone: string; readonly upTo: number | null }[];
+  readonly classes?: readonly (readonly [zone: string, upTo: number | null])[];
   /** Rate unit to lb/ac, as the source converts: 0.9 for kg/ha. */
   readonly lbPerRateUnit?: number;
   /** Yield units of the rule per unit the crop is counted in: 100 for lb where we count cwt. */
@@ -109,17 +125,25 @@ export interface NeedRule extends Cited {
 
 /** A guide's phosphate or potash half. */
 export interface NeedSystem {
+  /** Empty where the guide is read at a class that the laboratory prints. */
   readonly extractants: readonly ExtractantKey[];
-  readonly testUnit: "ppm" | "lb/ac" | "index";
+  readonly testUnit: "ppm" | "lb/ac" | "index" | "class";
   /** Highest test that can be real, in that unit. */
   readonly highestTest: number;
-  readonly depthIn: number;
+  /** null: not stated in what we hold. */
+  readonly depthIn: number | null;
   /** Rates are printed to the nearest of these, lb/ac. */
   readonly roundTo: number;
-  /** Set of removal numbers the maintenance rates rest on. */
-  readonly removalSet: RemovalSetKey;
+  /** Set of removal numbers the maintenance rates rest on; null where none of the guide's is held. */
+  readonly removalSet: RemovalSetKey | null;
+  /** Removal the guide prints beyond that set, lb per unit of yield, from the guide's first source. */
+  readonly ownRemoval?: Partial<Record<CropKey, number>>;
+  /** A crop of the rotation with a higher critical level sets the level for the others. */
+  readonly partnerGoverns?: true;
   readonly rules: readonly NeedRule[];
 }
+
+export type NeedNutrient = "P2O5" | "K2O";
 
 /** A region's published recommendation system. */
 export interface Guide {
@@ -129,6 +153,8 @@ export interface Guide {
   readonly year: string;
   readonly sources: readonly SourceKey[];
   readonly approach: ApproachKey;
+  /** Only part of the bulletin is held here: what is missing may well be printed there. */
+  readonly isPartial?: true;
   readonly P2O5: NeedSystem;
   readonly K2O: NeedSystem;
 }

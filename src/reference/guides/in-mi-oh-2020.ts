@@ -12,16 +12,16 @@ export const inMiOh2020: Guide = {
   sources: ["osu-974-2020", "osu-anr96-2020"],
   approach: "build",
   P2O5: {
-    extractants: ["mehlich3"],
+    extractants: ["mehlich3", "mehlich3Icp"],
     testUnit: "ppm",
     highestTest: 500,
     depthIn: 8,
     roundTo: 5,
     removalSet: "inMiOh2020",
+    partnerGoverns: true,
     rules: [
       {
         crops: ["corn", "cornSilage", "soybean"],
-        extractants: ["mehlich3"],
         approaches: bothApproaches,
         form: {
           kind: "buildMaintain",
@@ -38,7 +38,6 @@ export const inMiOh2020: Guide = {
       },
       {
         crops: ["wheat", "alfalfa"],
-        extractants: ["mehlich3"],
         approaches: bothApproaches,
         form: {
           kind: "buildMaintain",
@@ -56,7 +55,7 @@ export const inMiOh2020: Guide = {
     ],
   },
   K2O: {
-    extractants: ["mehlich3"],
+    extractants: ["mehlich3", "mehlich3Icp"],
     testUnit: "ppm",
     highestTest: 1500,
     depthIn: 8,
@@ -65,7 +64,6 @@ export const inMiOh2020: Guide = {
     rules: [
       {
         crops: "all",
-        extractants: ["mehlich3"],
         approaches: bothApproaches,
         cecUpTo: 5,
         form: {
@@ -83,7 +81,6 @@ export const inMiOh2020: Guide = {
       },
       {
         crops: "all",
-        extractants: ["mehlich3"],
         approaches: bothApproaches,
         form: {
           kind: "buildMaintain",

@@ -362,4 +362,169 @@ export const fertilitySources = {
     title: "Pounds caught over the area caught: 43,560 square feet to the acre",
     year: "definition",
   },
+  "osu-agbmp-p": {
+    publisher: "Ohio State University Extension",
+    title: "Best management practices, Soil test P levels and soil test reports",
+    year: "undated",
+  },
+  "osu-anr75-2019": {
+    publisher: "Ohio State University Extension",
+    title: "ANR-75, converting between Mehlich-3, Bray P1 and ammonium acetate",
+    year: "2019",
+  },
+  "isu-yields-2016": {
+    publisher: "Iowa State University Extension",
+    title: "High yields, low grain prices (Mallarino; quotes PM 1688, 2013)",
+    year: "2016",
+  },
+  "isu-update-2013": {
+    publisher: "Iowa State University Extension",
+    title: "Update to Iowa P, K and lime recommendations",
+    year: "2013",
+  },
+  "press-pm1688-2025": {
+    publisher: "Farm press",
+    title: "PM 1688 summarised",
+    year: "2025",
+  },
+  "sdsu-ec750": {
+    publisher: "South Dakota State University",
+    title: "EC750, Fertilizer Recommendations Guide",
+    year: "undated",
+  },
+  "umn-corn": {
+    publisher: "University of Minnesota Extension",
+    title: "Fertilizing corn in Minnesota (upper limits of P: Rehm)",
+    year: "undated",
+  },
+  "umn-potassium-levels-2019": {
+    publisher: "University of Minnesota Extension",
+    title: "Updates to corn and soybean potassium guidelines, crop news",
+    year: "2019",
+  },
+  "umn-vetsch-2019": {
+    publisher: "University of Minnesota",
+    title: "Winter Crop Days report (Vetsch), potassium classes to 2018",
+    year: "2019",
+  },
+  "ndsu-potassium-2017": {
+    publisher: "North Dakota State University",
+    title: "Potassium recalibration; Crop & Pest Report, 31 Aug 2017",
+    year: "2017",
+  },
+  "ndsu-costs-2022": {
+    publisher: "NDSU Crop & Pest Report",
+    title: "Fertilizer rates when costs are high, part 3",
+    year: "2022",
+  },
+  "ndsu-barley-2022": {
+    publisher: "NDSU Extension",
+    title: "Fertility for barley and spring wheat, county column",
+    year: "2022",
+  },
+  "unl-postponing-2016": {
+    publisher: "Nebraska Extension",
+    title: "Postponing P and K applications (Shapiro, Krienke, Ferguson)",
+    year: "2016",
+  },
+  "unl-ec117": {
+    publisher: "Nebraska Extension",
+    title: "EC117, Nutrient Management Suggestions for Corn",
+    year: "undated",
+  },
+  "unl-phosphorus-2018": {
+    publisher: "Nebraska Extension",
+    title: "What's new with P fertilizer use, Apr 2018; EC117 update note, Jul 2019",
+    year: "2018",
+  },
+  "ksu-wheat-p-2014": {
+    publisher: "Kansas State University",
+    title: "Phosphorus fertility for wheat (Ruiz Diaz)",
+    year: "2014",
+  },
+  "ksu-potassium-2011": {
+    publisher: "Kansas State University",
+    title: "Correction of potassium deficiency in soybean production in Kansas (Matz, Mengel)",
+    year: "2011",
+  },
+  "uiuc-wheat-nutrients": {
+    publisher: "University of Illinois Extension",
+    title: "Nutrient tips to maximise wheat production (Fernandez)",
+    year: "undated",
+  },
+  "uiuc-optimum-levels": {
+    publisher: "University of Illinois",
+    title: "Maintaining optimum nutrient levels (Fernandez), farm press",
+    year: "undated",
+  },
+  "uiuc-status-2012": {
+    publisher: "University of Illinois",
+    title: "Soil fertility status of soils in Illinois",
+    year: "2012",
+  },
+  "mu-handbook-2004": {
+    publisher: "University of Missouri",
+    title: "Soil Test Interpretations and Recommendations Handbook",
+    year: "2004",
+  },
+  "mu-subsoil-p": {
+    publisher: "University of Missouri",
+    title: "P in Missouri subsoils (target level)",
+    year: "undated",
+  },
+  "mu-classes": {
+    publisher: "University of Missouri",
+    title: "Missouri growers urged to check K and P in soils (Nathan)",
+    year: "undated",
+  },
+  "uw-demand-levels": {
+    publisher: "University of Wisconsin-Madison Extension",
+    title: "A2809, demand levels, as a fertilizer publisher prints them",
+    year: "undated",
+  },
+  "omafra-corn-p-2025": {
+    publisher: "Ontario Ministry of Agriculture",
+    title: "Ontario corn P recommendations still deliver (Rosser)",
+    year: "2025",
+  },
+  "on-pk-database-2022": {
+    publisher: "Ontario Ministry of Agriculture",
+    title: "Ontario P and K Database (2015), summary",
+    year: "2022",
+  },
+  "udel-nutrients": {
+    publisher: "University of Delaware",
+    title: "Nutrient Management Recommendations, Agronomic Crops",
+    year: "undated",
+  },
+  "rutgers-levels": {
+    publisher: "Rutgers Soil Testing Laboratory",
+    title: "Relative levels of nutrients",
+    year: "undated",
+  },
+  "clemson-classes": {
+    publisher: "Clemson University Agricultural Service Laboratory",
+    title: "Crop codes 029 small grain and 050 alfalfa",
+    year: "undated",
+  },
+  "clemson-cec": {
+    publisher: "Clemson University Agricultural Service Laboratory",
+    title: "CEC calculations",
+    year: "undated",
+  },
+  "lab-conversion-2005": {
+    publisher: "Commercial laboratory, Ohio Valley",
+    title: "Reporting-conversion note; note on CEC",
+    year: "2005",
+  },
+  "psu-results": {
+    publisher: "Penn State Extension",
+    title: "Agronomy Guide, Interpreting the results",
+    year: "undated",
+  },
+  "molar-masses": {
+    publisher: "Chemistry",
+    title: "Molar masses of the elements",
+    year: "undated",
+  },
 } as const satisfies Record<string, Source>;

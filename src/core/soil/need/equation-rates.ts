@@ -1,4 +1,5 @@
-import { removedByCrop, type FormOf, type RateParts, type RateReadings } from "./rate-parts";
+import type { FormOf, RateParts, RateReadings } from "./rate-parts";
+import { shareOfRemoval } from "./zone-rate";
 
 /**
  * constant + a × yield + b × test + c × yield × test below the critical level, at least the guide's least rate;
@@ -26,7 +27,7 @@ export function indexCurveRate(form: FormOf<"indexCurve">, { test }: RateReading
   const value = form.square * test ** 2 + form.linear * test + form.constant;
   const maintenance = test >= vertex ? 0 : Math.max(0, value);
   return {
-    zone: maintenance > 0 ? form.zones.below : form.zones.above,
+    zone: "",
     criticalLevel: null,
     maintenanceLimit: null,
     buildup: 0,
@@ -38,15 +39,15 @@ export function indexCurveRate(form: FormOf<"indexCurve">, { test }: RateReading
 /** Rates printed at single tests: straight lines between them, the first below them, removal above them. */
 export function pointsRate(form: FormOf<"points">, readings: RateReadings): RateParts {
   const { test } = readings;
-  const { points, above, zones } = form;
+  const { points, above } = form;
   const last = points[points.length - 1];
   const isAbove = last !== undefined && test > last[0];
   return {
-    zone: isAbove ? zones.above : zones.within,
+    zone: "",
     criticalLevel: null,
     maintenanceLimit: null,
     buildup: 0,
-    maintenance: isAbove ? removedByCrop(readings) * above.times + above.plus : alongPoints(points, test),
+    maintenance: isAbove ? shareOfRemoval(above, readings) : alongPoints(points, test),
     droppedBuildup: 0,
   };
 }

@@ -1,33 +1,38 @@
+import { refuse } from "../../fault";
 import { within } from "../../limit";
-import { removalIndex, type Coefficient } from "../../nutrients/removal-index";
 import { crops, type CropKey } from "../../../reference/crops";
-import type { ApproachKey, ExtractantKey, Guide, NeedRule, NeedSystem, RateForm } from "../../../reference/guides";
+import { guideInWords } from "../../../reference/guides";
+import type {
+  ApproachKey,
+  ExtractantKey,
+  Guide,
+  NeedSystem,
+  RateForm,
+  TestUnitKey,
+} from "../../../reference/guides";
 import type { Cited } from "../../../reference/table";
-import { buildMaintain } from "./build-maintain";
-import { chooseRule, type ChosenRule, type NeedNutrient } from "./choose-rule";
-import { classTable } from "./class-table";
-import { indexCurveRate, planeRate, pointsRate } from "./equation-rates";
-import type { RateParts, RateReadings } from "./rate-parts";
+import { chooseRule, type ChosenRule, type RuleQuestion } from "./choose-rule";
+import { guideRemoval, type RemovalNumber } from "./guide-removal";
+import type { RateParts } from "./rate-parts";
+import { rateParts } from "./read-rule";
+import { readTest, type GuideTest, type SoilTest } from "./read-test";
 
-export interface NutrientNeedInput {
-  readonly guide: Guide;
-  readonly nutrient: NeedNutrient;
+export interface NutrientNeedInput extends Omit<RuleQuestion, "forRating"> {
   readonly crop: CropKey;
   /** bu, ton, cwt or bale per acre. */
   readonly yieldGoalPerAc: number;
-  /** In the guide's own unit. */
-  readonly soilTest: number;
-  readonly cecMeq: number | null;
-  readonly extractant: ExtractantKey | null;
-  readonly approach: ApproachKey | null;
-  /** Another crop of the rotation whose higher critical level governs; null: none. */
-  readonly rotationCrop: CropKey | null;
+  readonly soilTest: SoilTest;
+  /** Unit of the test; null: the guide's own. */
+  readonly testUnit?: TestUnitKey | null;
+  /** Years to raise the test over, where the guide leaves the choice; null: not said. */
+  readonly years?: number | null;
 }
 
 export interface NutrientNeed {
   /** As the guide rounds it. */
   readonly rateLbPerAc: number;
   readonly unroundedLbPerAc: number;
+  /** "" where the guide names no class. */
   readonly zone: string;
   readonly criticalLevel: number | null;
   readonly maintenanceLimit: number | null;
@@ -35,12 +40,13 @@ export interface NutrientNeed {
   readonly maintenanceLbPerAc: number;
   readonly droppedBuildupLbPerAc: number;
   /** lb per unit of yield that maintenance rests on; null where the rule does not use removal. */
-  readonly removalNumber: Coefficient | null;
-  readonly soilTest: number;
+  readonly removalNumber: RemovalNumber | null;
+  /** In the guide's unit, or the class it was read at. */
+  readonly soilTest: SoilTest;
   readonly testUnit: NeedSystem["testUnit"];
-  readonly depthIn: number;
+  readonly depthIn: number | null;
   readonly roundedTo: number;
-  readonly extractant: ExtractantKey;
+  readonly extractants: readonly ExtractantKey[];
   readonly approach: ApproachKey;
   readonly guide: Guide;
   readonly cited: readonly Cited[];
@@ -53,54 +59,31 @@ export interface NutrientNeed {
  * yield goal, then rounded once as the guide prints its rates. Never below 0.
  */
 export function nutrientNeed(input: NutrientNeedInput): NutrientNeed {
-  const { guide, nutrient, crop, yieldGoalPerAc, soilTest } = input;
-  const system = guide[nutrient];
-  within("soilTest", soilTest, { min: 0, max: system.highestTest, unit: system.testUnit, slip: 2 });
+  const { guide, nutrient, crop, yieldGoalPerAc } = input;
+  const read = readTest(guide, nutrient, input.soilTest, input.testUnit ?? null);
   within("yieldGoal", yieldGoalPerAc, yieldLimitOf(crop));
   const chosen = governingRule(input);
-  const { rule } = chosen;
-
-  const removalNumber = removalNumberOf(guide, nutrient, crop);
-  const parts = rateParts(rule, {
-    test: soilTest,
-    yieldPerAc: yieldGoalPerAc * (rule.yieldUnitsPer ?? 1),
+  const { form, yieldUnitsPer } = chosen.rule;
+  const removalNumber = guideRemoval(guide, nutrient, crop);
+  const parts = rateParts(chosen.rule, {
+    ...read,
+    yieldPerAc: yieldGoalPerAc * (yieldUnitsPer ?? 1),
     crop,
     removalLbPerAc: removalNumber === null ? null : yieldGoalPerAc * removalNumber.lbPerUnit,
-    removalTimes: removalTimes(rule.form, crop),
     cecMeq: input.cecMeq,
     withBuildup: chosen.approach === "build",
+    years: offeredYears(guide, form, input.years ?? null),
   });
-  return needFrom(input, chosen, parts, usesRemoval(rule.form) && parts.maintenance > 0 ? removalNumber : null);
-}
-
-/** Reads a rule; a class that the guide names apart from its rates takes the place of the form's own zone. */
-export function rateParts({ form, classes }: NeedRule, readings: RateReadings): RateParts {
-  const parts = formParts(form, readings);
-  if (!classes) return parts;
-  const whole = Math.round(readings.test);
-  return { ...parts, zone: classes.find(({ upTo }) => upTo === null || whole <= upTo)?.zone ?? parts.zone };
-}
-
-function formParts(form: RateForm, readings: RateReadings): RateParts {
-  switch (form.kind) {
-    case "buildMaintain":
-      return buildMaintain(form, readings);
-    case "classes":
-      return classTable(form, readings);
-    case "plane":
-      return planeRate(form, readings);
-    case "indexCurve":
-      return indexCurveRate(form, readings);
-    case "points":
-      return pointsRate(form, readings);
-  }
+  if (parts.missing) refuseMissing(input, form, parts);
+  return needFrom(input, read, chosen, parts, usesRemoval(form) && parts.maintenance > 0 ? removalNumber : null);
 }
 
 function needFrom(
-  { guide, nutrient, soilTest }: NutrientNeedInput,
-  { rule, extractant, approach }: ChosenRule,
+  { guide, nutrient }: NutrientNeedInput,
+  { test, reportClass }: GuideTest,
+  { rule, extractants, approach }: ChosenRule,
   parts: RateParts,
-  removalNumber: Coefficient | null,
+  removalNumber: RemovalNumber | null,
 ): NutrientNeed {
   const system = guide[nutrient];
   const toPounds = rule.lbPerRateUnit ?? 1;
@@ -115,11 +98,11 @@ function needFrom(
     maintenanceLbPerAc: parts.maintenance * toPounds,
     droppedBuildupLbPerAc: parts.droppedBuildup * toPounds,
     removalNumber,
-    soilTest,
+    soilTest: reportClass ?? test,
     testUnit: system.testUnit,
     depthIn: system.depthIn,
     roundedTo: system.roundTo,
-    extractant,
+    extractants,
     approach,
     guide,
     cited: removalNumber === null ? [rule] : [rule, removalNumber.cited],
@@ -129,26 +112,42 @@ function needFrom(
 /** The rule of the crop, or of a rotation partner that asks for a higher test. */
 function governingRule(input: NutrientNeedInput): ChosenRule {
   const own = chooseRule(input);
-  if (input.rotationCrop === null || input.rotationCrop === input.crop) return own;
-  const partner = chooseRule({ ...input, crop: input.rotationCrop });
-  return criticalBase(partner) > criticalBase(own) ? partner : own;
+  const { partnerGoverns, rules } = input.guide[input.nutrient];
+  const partner = input.rotationCrop;
+  if (!partnerGoverns || partner === null || partner === input.crop) return own;
+  if (!rules.some(({ crops: printed }) => printed !== "all" && printed.includes(partner))) return own;
+  const other = chooseRule({ ...input, crop: partner });
+  return criticalBase(other) > criticalBase(own) ? other : own;
 }
 
 function criticalBase({ rule }: ChosenRule): number {
   return rule.form.kind === "buildMaintain" ? rule.form.critical.base : 0;
 }
 
-function removalNumberOf(guide: Guide, nutrient: NeedNutrient, crop: CropKey): Coefficient | null {
-  const record = removalIndex[crop];
-  return record?.parts[record.mainPart]?.sets[guide[nutrient].removalSet]?.[nutrient] ?? null;
+/** The years asked for, when they are among those the guide prints. */
+function offeredYears(guide: Guide, form: RateForm, asked: number | null): number | null {
+  if (form.kind !== "buildMaintain" || asked === null) return null;
+  const offered = [form.build.years].flat();
+  if (offered.includes(asked)) return asked;
+  const because = `${guide.label} spreads build-up over ${offered.join(" or ")} years; got ${asked}.`;
+  return refuse({ kind: "refused", argument: "years", because });
+}
+
+function refuseMissing({ guide, nutrient, crop }: NutrientNeedInput, form: RateForm, parts: RateParts): never {
+  if (parts.missing === "years" && form.kind === "buildMaintain") {
+    const accepted = `${guide.label} spreads build-up over ${[form.build.years].flat().join(" or ")} years`;
+    refuse({ kind: "waiting", argument: "years", accepted });
+  }
+  refuse({
+    kind: "notPublished",
+    where: guideInWords(guide),
+    what: `${nutrient} rate for ${crops[crop].label}${parts.zone === "" ? " at this test" : ` in class "${parts.zone}"`}`,
+    instead: "Take it from the current bulletin.",
+  });
 }
 
 function usesRemoval(form: RateForm): boolean {
   return form.kind !== "plane" && form.kind !== "indexCurve";
-}
-
-function removalTimes(form: RateForm, crop: CropKey): number | undefined {
-  return form.kind === "buildMaintain" ? form.maintenance.timesFor?.[crop] : undefined;
 }
 
 function yieldLimitOf(crop: CropKey): { min: number; max: number; unit: string } {

@@ -1,24 +1,27 @@
 import { refuse } from "../../fault";
 import { crops, type CropKey } from "../../../reference/crops";
-import type { CecLine, RateForm } from "../../../reference/guides";
+import type { CecLine, RateForm, ReportClassKey } from "../../../reference/guides";
 
 /** What a rule is read at. */
 export interface RateReadings {
-  /** Soil test in the guide's unit. */
+  /** Soil test in the guide's unit; NaN where the guide is read at a class. */
   readonly test: number;
+  /** The class a laboratory printed, where the guide is read at that; otherwise null. */
+  readonly reportClass: ReportClassKey | null;
   /** Yield in the rule's own unit. */
   readonly yieldPerAc: number;
   readonly crop: CropKey | null;
-  /** What the crop takes off; null where the guide's removal set does not print it. */
+  /** What the crop takes off; null where no removal of the guide's is held for it. */
   readonly removalLbPerAc: number | null;
-  /** A crop's own scale for removal, when the rule has one. */
-  readonly removalTimes: number | undefined;
   readonly cecMeq: number | null;
   readonly withBuildup: boolean;
+  /** Years to raise the test over; null: the guide's, where it prints one span only. */
+  readonly years: number | null;
 }
 
 /** A rate taken apart. buildup + maintenance = rate before rounding. */
 export interface RateParts {
+  /** "" where the guide names no class. */
   readonly zone: string;
   /** In the test's unit; null where the guide names none. */
   readonly criticalLevel: number | null;
@@ -28,6 +31,8 @@ export interface RateParts {
   readonly maintenance: number;
   /** The build-up that was left out on request. */
   readonly droppedBuildup: number;
+  /** Why there is no rate: none is held for the zone, or the years of build-up are wanted first. */
+  readonly missing?: "rate" | "years";
 }
 
 /** lb/ac that the crop takes off. Not available where the guide's removal set does not print the crop. */
@@ -35,8 +40,9 @@ export function removedByCrop({ removalLbPerAc, crop }: RateReadings): number {
   if (removalLbPerAc !== null) return removalLbPerAc;
   refuse({
     kind: "notPublished",
-    where: "the guide's removal set",
+    where: "the guide's removal set, as far as we hold it,",
     what: `removal for ${crop === null ? "that crop" : crops[crop].label}, which its maintenance rate rests on`,
+    instead: "REMOVAL works it out from a set you name.",
   });
 }
 

@@ -1,38 +1,45 @@
-import { within } from "../../limit";
-import type { ExtractantKey, NeedSystem } from "../../../reference/guides";
+import { refuse } from "../../fault";
+import { guideInWords, type ExtractantKey, type NeedSystem, type TestUnitKey } from "../../../reference/guides";
 import type { Cited } from "../../../reference/table";
 import { chooseRule, type RuleQuestion } from "./choose-rule";
-import { rateParts } from "./nutrient-need";
+import { rateParts } from "./read-rule";
+import { readTest } from "./read-test";
 
-export interface TestRatingInput extends RuleQuestion {
-  /** In the guide's own unit. */
+export interface TestRatingInput extends Omit<RuleQuestion, "approach" | "rotationCrop" | "forRating"> {
   readonly soilTest: number;
+  /** Unit of the test; null: the guide's own. */
+  readonly testUnit?: TestUnitKey | null;
 }
 
 export interface TestRating {
   /** The guide's own word. */
   readonly zone: string;
+  /** In the guide's unit. */
+  readonly soilTest: number;
   readonly criticalLevel: number | null;
   readonly maintenanceLimit: number | null;
   readonly testUnit: NeedSystem["testUnit"];
-  readonly extractant: ExtractantKey;
+  readonly extractants: readonly ExtractantKey[];
   readonly cited: readonly Cited[];
 }
 
 /** The class that a guide puts a soil test in, in the guide's words. */
 export function testRating(input: TestRatingInput): TestRating {
-  const system = input.guide[input.nutrient];
-  within("soilTest", input.soilTest, { min: 0, max: system.highestTest, unit: system.testUnit, slip: 2 });
-  const { rule, extractant } = chooseRule(input);
+  const { guide, nutrient, crop, cecMeq } = input;
+  const { testUnit } = guide[nutrient];
+  if (testUnit === "class") refuse({ kind: "notPublished", where: guideInWords(guide), what: "class limits" });
+  const { test } = readTest(guide, nutrient, input.soilTest, input.testUnit ?? null);
+  const { rule, extractants } = chooseRule({ ...input, approach: null, rotationCrop: null, forRating: true });
   // Classes do not turn on yield: one unit of it, and no removal, leave them as they are.
   const { zone, criticalLevel, maintenanceLimit } = rateParts(rule, {
-    test: input.soilTest,
+    test,
+    reportClass: null,
     yieldPerAc: 1,
-    crop: input.crop,
+    crop,
     removalLbPerAc: 0,
-    removalTimes: undefined,
-    cecMeq: input.cecMeq,
-    withBuildup: true,
+    cecMeq,
+    withBuildup: false,
+    years: null,
   });
-  return { zone, criticalLevel, maintenanceLimit, testUnit: system.testUnit, extractant, cited: [rule] };
+  return { zone, soilTest: test, criticalLevel, maintenanceLimit, testUnit, extractants, cited: [rule] };
 }

@@ -109,7 +109,7 @@ describe("IN-MI-OH, what it refuses", () => {
     expect(nutrientNeed({ ...phosphate, extractant: "mehlich3" }).rateLbPerAc).toBe(105);
     expect(faultOf(() => nutrientNeed({ ...phosphate, extractant: "bray" }))).toMatchObject({
       argument: "method",
-      because: expect.stringMatching(/Mehlich-3; got Bray P1/),
+      because: expect.stringMatching(/Mehlich-3, Mehlich-3 ICP; got Bray P1/),
     });
   });
 
@@ -136,7 +136,7 @@ describe("IN-MI-OH, what it refuses", () => {
 
 describe("IN-MI-OH classes", () => {
   const rate = (nutrient: "P2O5" | "K2O", soilTest: number, crop: "corn" | "wheat" | null, cecMeq: number | null) =>
-    testRating({ guide, nutrient, soilTest, crop, cecMeq, extractant: null, approach: null }).zone;
+    testRating({ guide, nutrient, soilTest, crop, cecMeq, extractant: null }).zone;
 
   it.each([
     ["P2O5", 19.9, "corn", null, "deficient"],
