@@ -43,3 +43,52 @@ describe("IN-MI-OH 2020", () => {
     ]);
   });
 });
+
+/** Every number of a form, in the order it is written. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === "number") return [value];
+  return typeof value === "object" && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
+
+/** Rules, numbers and their sum for each half of a guide: frozen, so that a changed number is news. */
+describe("frozen tables", () => {
+  it.each([
+    ["IN-MI-OH", [2, 18, 140], [2, 18, 358.4]],
+    ["IN-MI-OH-1995", [2, 18, 140], [1, 9, 156.7]],
+    ["IA", [6, 60, 1431], [4, 40, 3124]],
+    ["IL", [3, 30, 241.5], [2, 18, 778]],
+    ["KS", [3, 23, 228.789], [4, 29, 817.5648]],
+    ["MN", [4, 28, 90.181], [1, 1, 200]],
+    ["MN-2018", [4, 28, 90.181], [1, 6, 430]],
+    ["MO", [1, 12, 234], [2, 22, 1219]],
+    ["MT", [1, 8, 98], [1, 12, 901]],
+    ["NC", [20, 60, 4874.5501], [20, 60, 4874.5501]],
+    ["ND", [2, 11, 259], [3, 8, 785]],
+    ["NE", [14, 38, 424], [2, 9, 643]],
+    ["ON", [3, 30, 867], [3, 34, 2400]],
+    ["SD", [10, 82, 385.2945], [5, 45, 2061.40413]],
+    ["WI", [6, 52, 1170], [6, 54, 2733]],
+    ["DE", [1, 3, 175], [1, 3, 490]],
+    ["NJ", [1, 4, 277], [1, 4, 543]],
+    ["SC", [2, 10, 490], [2, 10, 830]],
+  ] as const)("%s", (code, ...halves) => {
+    const guide: Guide = guides[code];
+    (["P2O5", "K2O"] as const).forEach((half, place) => {
+      const numbers = guide[half].rules.flatMap(({ form, classes }) => numbersIn([form, classes]));
+      const sum = numbers.reduce((total, each) => total + each, 0);
+      expect([guide[half].rules.length, numbers.length, Number(sum.toFixed(6))]).toEqual(halves[place]);
+    });
+  });
+  it("leaves no guide out", () => expect(Object.keys(guides)).toHaveLength(18));
+});
+
+describe("what a guide rests on", () => {
+  it.each(Object.entries<Guide>(guides))("%s marks every rule and names a source of its own list", (_code, guide) => {
+    for (const half of ["P2O5", "K2O"] as const) {
+      for (const { mark, source } of guide[half].rules) {
+        expect(["V", "M"]).toContain(mark);
+        expect(guide.sources).toContain(source);
+      }
+    }
+  });
+});

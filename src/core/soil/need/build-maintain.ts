@@ -28,6 +28,7 @@ export function buildMaintain(form: FormOf<"buildMaintain">, readings: RateReadi
     buildup: withBuildup ? short : 0,
     maintenance: isFull ? 0 : shareOfRemoval(form.maintenance, readings) * drawdownShare(form, test - plateauEnd),
     droppedBuildup: withBuildup ? 0 : short,
+    restsOnRemoval: !isFull,
     ...(missing && { missing }),
   };
 }

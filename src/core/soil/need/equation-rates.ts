@@ -49,6 +49,7 @@ export function pointsRate(form: FormOf<"points">, readings: RateReadings): Rate
     buildup: 0,
     maintenance: isAbove ? shareOfRemoval(above, readings) : alongPoints(points, test),
     droppedBuildup: 0,
+    restsOnRemoval: isAbove,
   };
 }
 

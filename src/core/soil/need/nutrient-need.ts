@@ -2,14 +2,7 @@ import { refuse } from "../../fault";
 import { within } from "../../limit";
 import { crops, type CropKey } from "../../../reference/crops";
 import { guideInWords } from "../../../reference/guides";
-import type {
-  ApproachKey,
-  ExtractantKey,
-  Guide,
-  NeedSystem,
-  RateForm,
-  TestUnitKey,
-} from "../../../reference/guides";
+import type { ApproachKey, ExtractantKey, Guide, NeedSystem, RateForm, TestUnitKey } from "../../../reference/guides";
 import type { Cited } from "../../../reference/table";
 import { chooseRule, type ChosenRule, type RuleQuestion } from "./choose-rule";
 import { guideRemoval, type RemovalNumber } from "./guide-removal";
@@ -75,7 +68,7 @@ export function nutrientNeed(input: NutrientNeedInput): NutrientNeed {
     years: offeredYears(guide, form, input.years ?? null),
   });
   if (parts.missing) refuseMissing(input, form, parts);
-  return needFrom(input, read, chosen, parts, usesRemoval(form) && parts.maintenance > 0 ? removalNumber : null);
+  return needFrom(input, read, chosen, parts, parts.restsOnRemoval ? removalNumber : null);
 }
 
 function needFrom(
@@ -144,10 +137,6 @@ function refuseMissing({ guide, nutrient, crop }: NutrientNeedInput, form: RateF
     what: `${nutrient} rate for ${crops[crop].label}${parts.zone === "" ? " at this test" : ` in class "${parts.zone}"`}`,
     instead: "Take it from the current bulletin.",
   });
-}
-
-function usesRemoval(form: RateForm): boolean {
-  return form.kind !== "plane" && form.kind !== "indexCurve";
 }
 
 function yieldLimitOf(crop: CropKey): { min: number; max: number; unit: string } {

@@ -31,6 +31,8 @@ export interface RateParts {
   readonly maintenance: number;
   /** The build-up that was left out on request. */
   readonly droppedBuildup: number;
+  /** Crop removal is part of the rate. */
+  readonly restsOnRemoval?: boolean;
   /** Why there is no rate: none is held for the zone, or the years of build-up are wanted first. */
   readonly missing?: "rate" | "years";
 }

@@ -43,5 +43,6 @@ export function shareOfRemoval({ times, timesFor, plus }: RemovalShare, readings
 function ratePart(rate: ZoneRate, readings: RateReadings) {
   const none = { buildup: 0, maintenance: 0, droppedBuildup: 0 };
   if (rate === null) return { ...none, missing: "rate" as const };
-  return { ...none, maintenance: typeof rate === "number" ? rate : shareOfRemoval(rate, readings) };
+  if (typeof rate === "number") return { ...none, maintenance: rate };
+  return { ...none, maintenance: shareOfRemoval(rate, readings), restsOnRemoval: true };
 }
