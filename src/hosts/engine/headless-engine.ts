@@ -3,7 +3,7 @@ import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
 import { LocaleType, Univer, type Injector, type IWorkbookData } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { LexerTreeBuilder, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
@@ -44,6 +44,7 @@ export class HeadlessEngine {
 
   private async take<Result>({ data, prepare, read }: CalculationJob<Result>): Promise<Result> {
     prepare();
+    this.forgetFormulas();
     const workbook = this.api.createWorkbook(data);
     try {
       const formula = this.api.getFormula();
@@ -54,5 +55,13 @@ export class HeadlessEngine {
     } finally {
       this.api.disposeUnit(data.id);
     }
+  }
+
+  /**
+   * The engine keeps formulas it has read by their text alone, with the addresses that their names stood for. Another
+   * workbook may use the same names for other cells.
+   */
+  private forgetFormulas(): void {
+    this.injector.get(LexerTreeBuilder).dispose();
   }
 }
