@@ -1,4 +1,6 @@
 import { crops } from "../../reference/crops";
+import { guideWords } from "../../functions/words";
+import { labelsOf } from "./labels-of";
 import { choiceLimits, starterCrops, type CropChoice, type StarterChoices } from "./choices";
 
 /** What keeps a choice from being used: the field of the form and a sentence about it. */
@@ -11,6 +13,7 @@ export interface ChoiceProblem {
 export function choiceProblems(choices: StarterChoices): readonly ChoiceProblem[] {
   return [
     ...problem("farmName", farmNameProblem(choices.farmName)),
+    ...problem("guide", guideProblem(choices.guide)),
     ...problem("crops", cropsProblem(choices.crops)),
     ...choices.crops.flatMap((crop) => problem("crops", cropProblem(crop))),
     ...problem("numberOfFields", fieldsProblem(choices.numberOfFields)),
@@ -27,6 +30,11 @@ function farmNameProblem(name: string): string | undefined {
   if (name.length > farmNameLength)
     return `A farm name may have ${farmNameLength} letters; this one has ${name.length}.`;
   return undefined;
+}
+
+function guideProblem(guide: string): string | undefined {
+  if (guideWords.find(guide) !== undefined) return undefined;
+  return `No guide is called "${guide}". Known: ${labelsOf(guideWords).join(", ")}.`;
 }
 
 function cropsProblem(chosen: readonly CropChoice[]): string | undefined {
@@ -57,5 +65,6 @@ function outside(
   unit: string,
 ): string | undefined {
   if (value >= min && value <= max) return undefined;
+  if (Number.isNaN(value)) return `${what} must be a number.`;
   return `${what} must be between ${min} and ${max}${unit && ` ${unit}`}; got ${value}.`;
 }

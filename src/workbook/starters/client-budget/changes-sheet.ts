@@ -48,7 +48,7 @@ export function changesSheet(context: ClientContext): SheetModel {
 function whatColumns({ practices }: ClientContext) {
   const field = oneOf({ table: clientFields.table, column: "field" }, "A field from the list of fields.");
   return {
-    change: typedWords(pick(practices, "change"), { width: 30 }),
+    change: typedWords(pick(practices, "change"), { width: 30, note: "What would be done otherwise, in a few words." }),
     field: typedWords(pick(practices, "field"), { width: 15, allow: field }),
     decision: typedWords(pick(practices, "decision"), {
       width: 10,

@@ -77,7 +77,10 @@ function cropsBlock({ crops }: ClientContext): TableBlock {
     clientCrops,
     { title: "Crops", rows: crops.length },
     {
-      crop: typedWords(pick(crops, "crop"), { width: 30 }),
+      crop: typedWords(pick(crops, "crop"), {
+        width: 30,
+        note: "Names that the lists of crops on other sheets offer.",
+      }),
       price: typedNumber(pick(crops, "priceUsdPerBu"), {
         width: 14,
         format: formats.cents,

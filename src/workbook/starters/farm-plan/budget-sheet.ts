@@ -24,7 +24,7 @@ export function budgetSheet(context: FarmContext): SheetModel {
         ],
       },
     ],
-    widths: [34, 10, ...context.crops.map(() => 18)],
+    widths: [34, 10, ...context.crops.map(() => Math.max(18, 54 / context.crops.length))],
     print: { orientation: "portrait", onePage: true },
   };
 }

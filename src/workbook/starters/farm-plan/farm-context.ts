@@ -1,6 +1,6 @@
 import { runFunction } from "../../../functions/frame/run";
 import { limeNeed } from "../../../functions/soil";
-import { finenessSystemWords, limeMethodWords } from "../../../functions/words";
+import { finenessSystemWords, guideWords, limeMethodWords } from "../../../functions/words";
 import { finenessSystems, limeMethods } from "../../../reference/soil";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
@@ -26,15 +26,24 @@ export interface FarmContext {
 }
 
 export function farmContext(choices: StarterChoices): FarmContext {
+  const guide = guideWords.find(choices.guide);
   return {
     farmName: choices.farmName,
-    guide: choices.guide,
+    guide: guide === undefined ? choices.guide : guideWords.words[guide].label,
     lime: limeFor(choices.guide),
     crops: choices.crops,
     rows: choices.numberOfFields,
-    fields: choices.withDemo ? demoFields.slice(0, choices.numberOfFields) : [],
+    fields: choices.withDemo ? demoFieldsFor(choices) : [],
     withDemo: choices.withDemo,
   };
+}
+
+/** The invented fields that grow nothing but the crops chosen. */
+function demoFieldsFor({ crops, numberOfFields }: StarterChoices): readonly FieldExample[] {
+  const isChosen = (name: string) => crops.some(({ crop }) => crop === name);
+  return demoFields
+    .filter(({ lastCrop, nextCrop }) => isChosen(lastCrop) && isChosen(nextCrop))
+    .slice(0, numberOfFields);
 }
 
 /** The lime table and the measure of lime quality of the guide's own region; both can be changed on the sheet. */

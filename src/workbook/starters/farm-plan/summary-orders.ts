@@ -1,9 +1,13 @@
-import { formula, type Expression, type Term } from "../../formula/expression";
+import { formula, joined, type Expression, type Term } from "../../formula/expression";
 import { sumOfAmounts } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
-import { cropTable, fieldTable, limePlan, nutrientPlan, seedPlan } from "./headers";
+import { budgetCell } from "./budget-rows";
+import { ofCrop } from "./crop-lookup";
+import { cropHeads } from "./crop-matrix";
+import type { FarmContext } from "./farm-context";
+import { limePlan, nutrientPlan, seedPlan } from "./headers";
 import { named } from "./names";
 
 const poundsPerTon = 2000;
@@ -11,7 +15,7 @@ const at = (row: string, column: string) => place(`orders.${row}.${column}`);
 const wholeOf = (table: { readonly table: string }, column: string) => place(`${table.table}.${column}.whole`);
 
 /** What has to be bought for the plan, and what it comes to. */
-export function ordersBlock(): MatrixBlock {
+export function ordersBlock(context: FarmContext): MatrixBlock {
   return {
     kind: "matrix",
     key: "orders",
@@ -21,18 +25,18 @@ export function ordersBlock(): MatrixBlock {
       { key: "amount", head: "Amount" },
       { key: "cost", head: "Cost $" },
     ],
-    rows: [...fertilizerRows(), ...otherRows(), totalRow()],
+    rows: [...fertilizerRows(context), ...otherRows(), totalRow()],
   };
 }
 
-function fertilizerRows(): MatrixRow[] {
+function fertilizerRows(context: FarmContext): MatrixRow[] {
   const phosphate = wholeOf(nutrientPlan, "phosphateTons");
   const potash = wholeOf(nutrientPlan, "potashTons");
   const nitrogenCost = formula`${at("nitrogen", "amount")}*${named("nitrogenPrice")}`;
   return [
     order("phosphate", "Phosphate product", "tons", phosphate, formula`${phosphate}*${named("phosphateTonPrice")}`),
     order("potash", "Potash product", "tons", potash, formula`${potash}*${named("potashTonPrice")}`),
-    order("nitrogen", "Nitrogen, less what comes along", "lb N", nitrogenToBuy(), nitrogenCost),
+    order("nitrogen", "Nitrogen, less what comes along", "lb N", nitrogenToBuy(context), nitrogenCost),
   ];
 }
 
@@ -64,8 +68,10 @@ function order(key: string, label: string, unit: string, amount: Term, cost: Ter
 }
 
 /** Nitrogen by the table of crops, less what the phosphate product brings. */
-function nitrogenToBuy(): Expression {
-  const wanted = formula`SUMPRODUCT(SUMIF(${fieldTable.all("nextCrop")},${cropTable.all("crop")},${fieldTable.all("acres")})*${cropTable.all("nitrogen")})`;
-  const along = formula`${place(`${nutrientPlan.table}.phosphateTons.whole`)}*${poundsPerTon}*${named("phosphateNitrogen")}/100`;
-  return formula`MAX(0,${wanted}-${along})`;
+function nitrogenToBuy({ crops }: FarmContext): Expression {
+  const perCrop = cropHeads(crops).map(
+    ({ key }) => formula`${budgetCell("acres", key)}*${ofCrop(budgetCell("head", key), "nitrogen")}`,
+  );
+  const along = formula`${wholeOf(nutrientPlan, "phosphateTons")}*${poundsPerTon}*${named("phosphateNitrogen")}/100`;
+  return formula`MAX(0,${joined(perCrop, "+")}-${along})`;
 }

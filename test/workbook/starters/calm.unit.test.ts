@@ -1,0 +1,67 @@
+import { cropChoice, starters } from "../../../src/workbook/starters";
+import { emptied, planOf, show } from "./shown-sheet";
+
+const keys = starters.map(({ key }) => key);
+
+describe("rows that are not filled in yet", () => {
+  it.each(keys)("show neither errors nor figures in an empty %s", async (key) => {
+    const book = await show(planOf(key, { withDemo: false, numberOfFields: 3 }));
+    expect(book.errors()).toEqual([]);
+    for (const { name, tables, cells } of book.plan.sheets) {
+      for (const { area } of tables) {
+        const computed = cells.filter(
+          ({ row, column, style }) =>
+            row > area.top && row <= area.bottom && column <= area.right && style.startsWith("computed"),
+        );
+        for (const { row, column } of computed)
+          expect([name, row, column, book.at(name, row, column) ?? ""]).toEqual([name, row, column, ""]);
+      }
+    }
+  });
+
+  it("wait by name in the cells of our functions, stay blank beside them, and leave the totals standing", async () => {
+    const plan = emptied(planOf("farm-plan", { numberOfFields: 2 }), [
+      ["Fields", "Home Quarter", "Last yield bu/ac"],
+      ["Soil tests", "Home Quarter", "K ppm"],
+      ["Soil tests", "Home Quarter", "Buffer pH"],
+      ["Fields", "Creek Bend", "Next crop"],
+    ]);
+    const book = await show(plan);
+    const ledger = (field: string, heading: string) => book.inTable("Potash ledger", field, heading);
+    expect(ledger("Home Quarter", "Last crop took lb/ac")).toMatchObject({
+      code: "#N/A",
+      message: "waiting for yield",
+    });
+    expect(ledger("Home Quarter", "Left after it lb/ac")).toBe("");
+    expect(ledger("Home Quarter", "A year lb/ac")).toBe("");
+    expect(ledger("Home Quarter", "What it means")).toBe("● waits for crops, yields and rates");
+    expect(book.inTable("P and K plan", "Home Quarter", "K2O needed lb/ac")).toMatchObject({
+      message: "waiting for soilTest",
+    });
+    expect(book.inTable("P and K plan", "Home Quarter", "Cost $")).toBe("");
+    expect(book.inTable("Lime plan", "Home Quarter", "What to do")).toBe("Waits for the soil test");
+    expect(book.inTable("P and K plan", "Creek Bend", "P2O5 needed lb/ac")).toMatchObject({
+      message: "waiting for crop",
+    });
+    expect(book.inTable("Seed plan", "Creek Bend", "Cost $")).toBe("");
+    expect(book.beside("Seed plan", "Whole farm", 9)).toBeGreaterThan(0);
+    const outside = book
+      .errors()
+      .filter((error) => !/^(Potash ledger|P and K plan|Phosphate ledger|Lime plan|Soil tests)!/.test(error));
+    expect(outside).toEqual([]);
+    expect(book.words("Summary").some((words) => words.startsWith("● Potash: waits"))).toBe(true);
+  });
+
+  it("do not slow or break a plan of 60 fields", async () => {
+    const book = await show(planOf("farm-plan", { numberOfFields: 60 }));
+    expect(book.errors()).toEqual([]);
+    expect(book.beside("P and K plan", "Whole farm", 1)).toBe(1480);
+  }, 30_000);
+
+  it.each(keys)("let %s be made for one field and for one crop alone", async (key) => {
+    const one = await show(planOf(key, { numberOfFields: 1 }));
+    expect(one.errors()).toEqual([]);
+    const wheat = await show(planOf(key, { crops: [cropChoice("wheat")] }));
+    expect(wheat.errors()).toEqual([]);
+  });
+});

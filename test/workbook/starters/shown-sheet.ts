@@ -1,0 +1,80 @@
+import { allFunctions } from "../../../src/functions";
+import { calculate } from "../../../src/hosts/engine";
+import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
+import type { WorkbookPlan } from "../../../src/workbook/plan";
+import { defaultChoices, makePlan, starters, type StarterChoices } from "../../../src/workbook/starters";
+
+/** A calculated workbook, read the way a person finds a cell: by sheet, row and column heading. */
+export interface ShownBook {
+  readonly plan: WorkbookPlan;
+  /** The cell in the row that starts with these words, under this heading. */
+  inTable(sheet: string, row: string, heading: string): CalculatedValue | undefined;
+  /** The value beside a label; further columns by number. */
+  beside(sheet: string, label: string, column?: number): CalculatedValue | undefined;
+  at(sheet: string, row: number, column: number): CalculatedValue | undefined;
+  /** Every cell that shows an error, as "Sheet!row,column code". */
+  errors(): string[];
+  /** All words that a sheet shows in its first column. */
+  words(sheet: string): string[];
+}
+
+export function planOf(key: string, changes: Partial<StarterChoices> = {}): WorkbookPlan {
+  const starter = starters.find((each) => each.key === key);
+  if (!starter) throw new Error(`no starter ${key}`);
+  return makePlan(starter, { ...defaultChoices, ...changes });
+}
+
+export async function show(plan: WorkbookPlan): Promise<ShownBook> {
+  return shownBook(plan, await calculate(plan, allFunctions));
+}
+
+function shownBook(plan: WorkbookPlan, book: CalculatedWorkbook): ShownBook {
+  const cellsOf = (name: string) => plan.sheets.find((sheet) => sheet.name === name)?.cells ?? [];
+  const rowsOf = (name: string) => Math.max(...cellsOf(name).map(({ row }) => row)) + 1;
+  const labelRow = (name: string, label: string) => {
+    for (let row = 0; row < rowsOf(name); row++) if (book.valueAt(name, row, 0) === label) return row;
+    throw new Error(`no row "${label}" on ${name}`);
+  };
+  return {
+    plan,
+    inTable(name, label, heading) {
+      const head = cellsOf(name).find(({ style, content }) => style === "head" && content === heading);
+      if (!head) throw new Error(`no heading "${heading}" on ${name}`);
+      return book.valueAt(name, labelRow(name, label), head.column);
+    },
+    beside: (name, label, column = 1) => book.valueAt(name, labelRow(name, label), column),
+    at: (name, row, column) => book.valueAt(name, row, column),
+    errors: () =>
+      plan.sheets.flatMap(({ name, cells }) =>
+        cells.flatMap(({ row, column }) => {
+          const value = book.valueAt(name, row, column);
+          return typeof value === "object" ? [`${name}!${row},${column} ${value.code}`] : [];
+        }),
+      ),
+    words: (name) =>
+      Array.from({ length: rowsOf(name) }, (_, row) => book.valueAt(name, row, 0)).filter(
+        (value): value is string => typeof value === "string",
+      ),
+  };
+}
+
+/** The same plan with some typed cells emptied: by sheet, the words its row starts with, and the heading. */
+export function emptied(plan: WorkbookPlan, holes: readonly (readonly [string, string, string])[]): WorkbookPlan {
+  const sheets = plan.sheets.map((sheet) => {
+    const gaps = holes
+      .filter(([name]) => name === sheet.name)
+      .map(([, label, heading]) => {
+        const row = sheet.cells.find(({ column, content }) => column === 0 && content === label)?.row;
+        const column = sheet.cells.find(({ style, content }) => style === "head" && content === heading)?.column;
+        if (row === undefined || column === undefined) throw new Error(`no cell for ${label}, ${heading}`);
+        return `${row},${column}`;
+      });
+    const cells = sheet.cells.map((cell) => {
+      if (!gaps.includes(`${cell.row},${cell.column}`)) return cell;
+      const { row, column, style, format } = cell;
+      return { row, column, style, ...(format !== undefined && { format }) };
+    });
+    return { ...sheet, cells };
+  });
+  return { ...plan, sheets };
+}
