@@ -5,6 +5,7 @@ import {
   phosphateNeed,
   potashNeed,
   soilFunctions,
+  testConvert,
   testRating,
 } from "../../src/functions/soil";
 import type { RawArgument } from "../../src/functions/frame";
@@ -182,6 +183,66 @@ describe("PHOSPHATENEED and POTASHNEED", () => {
     expect(lines).toContainEqual({ label: "Build-up", value: 30, unit: "lb/ac" });
     expect(lines).toContainEqual({ label: "Maintenance", value: 89, unit: "lb/ac" });
     expect(lines[0]?.value).toBe("IN-MI-OH, Tri-State Fertilizer Recommendations, 2020");
+  });
+});
+
+describe("a guide of another region", () => {
+  it("asks for its region, years and method by name", () => {
+    expect(one(phosphateNeed, "corn", 180, 30, "Illinois")).toEqual({
+      code: "#N/A",
+      message: "waiting for group: IL prints high supply, medium supply, low supply",
+    });
+    expect(one(phosphateNeed, "corn", 180, 30, "IL", null, null, null, "high")).toBe(89);
+    expect(one(phosphateNeed, "corn", 150, 25, "MO")).toMatchObject({
+      message: "waiting for years: MO spreads build-up over 4 or 8 years",
+    });
+    expect(one(phosphateNeed, "corn", 200, 12, "IA")).toMatchObject({
+      message: "waiting for method: IA takes Bray P1, Mehlich-3 colorimetric, Mehlich-3 ICP, Olsen",
+    });
+  });
+  it("takes equation numbers typed as numbers, and tests in another unit", () => {
+    // 0.0116 × 40² − 2.75 × 40 + 150 = 58.56
+    expect(one(potashNeed, "corn", 150, 40, "NC", null, null, null, 14)).toBe(59);
+    expect(one(phosphateNeed, "corn", 180, 15, "IL", null, null, null, "high", null, "ppm")).toBe(89);
+  });
+  it("takes the class on the report in South Carolina", () => {
+    expect(one(phosphateNeed, "wheat", 60, "Medium", "SC")).toBe(40);
+    expect(linesOf(phosphateNeed, "wheat", 60, "medium", "SC")).toContainEqual({
+      label: "Soil test",
+      value: "medium by the report",
+      unit: "",
+    });
+  });
+  it("says what it does not hold", () => {
+    expect(one(potashNeed, "corn", 180, 150, "MN")).toEqual({
+      code: "#N/A",
+      message:
+        'not available: MN, as far as we hold it, publishes no K2O rate for corn in class "below critical". Take it from the current bulletin.',
+    });
+  });
+});
+
+describe("TESTCONVERT", () => {
+  it("is the visible step between a laboratory and a guide", () => {
+    const bray = one(testConvert, 45, "M3", "Bray");
+    if (typeof bray !== "number") throw new Error("expected a number");
+    expect(bray).toBeCloseTo(33.333, 3);
+    expect(one(phosphateNeed, "corn", 140, bray, "IN-MI-OH-1995", "Bray P1")).toBe(35);
+  });
+  it("shows the equation, what it holds for and what the others give", () => {
+    const lines = linesOf(testConvert, 40, "Mehlich-3", "Bray P1");
+    expect(lines).toContainEqual({ label: "Equation", value: "M3 / 1.35", unit: "" });
+    expect(lines).toContainEqual({ label: "Holds for", value: "Tri-State agronomic range", unit: "" });
+    expect(lines.filter(({ label }) => label.startsWith("By "))).toHaveLength(2);
+    const outside = linesOf(testConvert, 5, "Mehlich-3 ICP", "Bray P1", null, null, "Ohio ICP");
+    expect(outside.some(({ label }) => label === "Outside")).toBe(true);
+  });
+  it("refuses a pair nobody published and names those there are", () => {
+    expect(one(testConvert, 10, "Olsen", "Mehlich-3")).toEqual({
+      code: "#N/A",
+      message:
+        "not available: what we hold publishes no equation from Olsen to Mehlich-3. Into Mehlich-3: from Bray P1, ammonium acetate. Out of Olsen: none.",
+    });
   });
 });
 

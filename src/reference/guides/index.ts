@@ -17,6 +17,16 @@ import { wisconsin } from "./wi";
 
 export type * from "./guide";
 export {
+  conversionFormulas,
+  testBases,
+  testConversions,
+  testedElements,
+  type ConversionFormulaKey,
+  type ConversionRow,
+  type TestBasisKey,
+  type TestedElementKey,
+} from "./test-conversions";
+export {
   approaches,
   equationKey,
   extractants,
