@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
+import { nitrogenFunctions } from "./nitrogen";
 import { nutrientFunctions } from "./nutrients";
 import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
@@ -10,6 +11,7 @@ import { unitFunctions } from "./units";
 const sourced: readonly WorksheetFunction[] = [
   ...nutrientFunctions,
   ...soilFunctions,
+  ...nitrogenFunctions,
   ...materialFunctions,
   ...seedFunctions,
   ...moneyFunctions,

@@ -9,6 +9,24 @@ import {
   type GuideKey,
 } from "../reference/guides";
 import {
+  creditGuides,
+  nitrogenGuides,
+  organicRelease,
+  previousCrops,
+  stands,
+  textures,
+  tillages,
+  timings,
+  type CreditGuideKey,
+  type NitrogenGuideKey,
+  type PreviousKey,
+  type ReleaseKey,
+  type StandKey,
+  type TextureKey,
+  type TillageKey,
+  type TimingKey,
+} from "../reference/nitrogen";
+import {
   nutrients,
   parts,
   removalSets,
@@ -42,3 +60,11 @@ export const limeMethodWords = vocabulary<LimeMethodKey>("lime method", limeMeth
 export const soilKindWords = vocabulary<SoilKindKey>("soil", soilKinds);
 export const finenessSystemWords = vocabulary<FinenessSystemKey>("fineness system", finenessSystems);
 export const sieveReportWords = vocabulary<SieveReportKey>("sieve report", sieveReports);
+export const nitrogenGuideWords = vocabulary<NitrogenGuideKey>("nitrogen guide", nitrogenGuides);
+export const creditGuideWords = vocabulary<CreditGuideKey>("credit guide", creditGuides);
+export const previousCropWords = vocabulary<PreviousKey>("previous crop", previousCrops);
+export const releaseWords = vocabulary<ReleaseKey>("release region", organicRelease);
+export const standWords = vocabulary<StandKey>("stand", stands);
+export const textureWords = vocabulary<TextureKey>("texture", textures);
+export const timingWords = vocabulary<TimingKey>("timing", timings);
+export const tillageWords = vocabulary<TillageKey>("tillage", tillages);

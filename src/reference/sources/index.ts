@@ -1,10 +1,11 @@
 import { economicsSources } from "./economics";
 import { fertilitySources } from "./fertility";
+import { nitrogenSources } from "./nitrogen";
 import { seedSources } from "./seed";
 
 export type { Source } from "./source";
 
 /** Every citation, once. Key: publisher, number or subject, year; or the name of a definition. */
-export const sources = { ...fertilitySources, ...seedSources, ...economicsSources } as const;
+export const sources = { ...fertilitySources, ...nitrogenSources, ...seedSources, ...economicsSources } as const;
 
 export type SourceKey = keyof typeof sources;
