@@ -19,6 +19,7 @@ import {
   type WorkingLine,
   type WorksheetFunction,
 } from "./frame";
+import { limitingNutrient } from "./soil/limiting-nutrient";
 import { cropWords, nutrientWords, partWords, removalSetWords } from "./words";
 
 /** Every publication with a removal number, once. */
@@ -192,7 +193,13 @@ export const testDrift = worksheetFunction({
 });
 
 /** Everything this family puts on the sheet. */
-export const nutrientFunctions: readonly WorksheetFunction[] = [removal, removalTable, rotationBalance, testDrift];
+export const nutrientFunctions: readonly WorksheetFunction[] = [
+  removal,
+  removalTable,
+  rotationBalance,
+  testDrift,
+  limitingNutrient,
+];
 
 function pieceLines({ part, yieldPerAc, number, removedLbPerAc }: RemovedPiece, result: Removal): WorkingLine[] {
   const label = parts[part].label;

@@ -13,6 +13,7 @@ describe("the family", () => {
       "REMOVALTABLE",
       "ROTATIONBALANCE",
       "TESTDRIFT",
+      "LIMITINGNUTRIENT",
     ]);
   });
 });

@@ -8,6 +8,7 @@ import {
   testConvert,
   testRating,
 } from "../../src/functions/soil";
+import { limitingNutrient } from "../../src/functions/soil/limiting-nutrient";
 import type { RawArgument } from "../../src/functions/frame";
 import { explain } from "../../src/functions/frame/explain";
 import { runFunction } from "../../src/functions/frame/run";
@@ -243,6 +244,29 @@ describe("TESTCONVERT", () => {
       message:
         "not available: what we hold publishes no equation from Olsen to Mehlich-3. Into Mehlich-3: from Bray P1, ammonium acetate. Out of Olsen: none.",
     });
+  });
+});
+
+describe("LIMITINGNUTRIENT", () => {
+  const list = [
+    ["potash", 108, null],
+    ["zinc", 1, null],
+    ["P", 15, "M3"],
+    ["N", null, null],
+    [null, null, null],
+  ];
+  it("spills a ranked table and says that it is no share of yield", () => {
+    const cells = runFunction(limitingNutrient, ["corn", list, "IN-MI-OH", 10]);
+    expect(cells.map((row) => row[0])).toEqual(["Nutrient", "P2O5", "K2O", "Zn"]);
+    expect(cells[0]?.[3]).toMatch(/not of yield/);
+    expect(cells[3]).toEqual(["Zn", 1, "", "not published", "IN-MI-OH publishes no Zn critical level"]);
+  });
+  it("waits for tests, and passes an error of a cell on", () => {
+    expect(one(limitingNutrient, "corn", [[null, null]], "IN-MI-OH", 10)).toMatchObject({
+      message: "waiting for tests",
+    });
+    expect(one(limitingNutrient, "corn", [["P", { code: "#DIV/0!" }]], "IN-MI-OH")).toEqual({ code: "#DIV/0!" });
+    expect(one(limitingNutrient, "corn", [["X", 3]], "IN-MI-OH")).toMatchObject({ code: "#VALUE!" });
   });
 });
 

@@ -39,6 +39,7 @@ export const delaware: Guide = {
   sources: ["udel-nutrients"],
   approach: "sufficiency",
   isPartial: true,
+  fertilityIndex: true,
   P2O5: ratings("ppm", 500, delawareZones, [25, 50, 100], "udel-nutrients"),
   K2O: ratings("ppm", 1500, delawareZones, [70, 140, 280], "udel-nutrients"),
 };

@@ -155,6 +155,8 @@ export interface Guide {
   readonly approach: ApproachKey;
   /** Only part of the bulletin is held here: what is missing may well be printed there. */
   readonly isPartial?: true;
+  /** Prints a fertility index that its tests convert to. */
+  readonly fertilityIndex?: true;
   readonly P2O5: NeedSystem;
   readonly K2O: NeedSystem;
 }
