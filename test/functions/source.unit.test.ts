@@ -102,4 +102,23 @@ describe("SOURCE over all functions", () => {
       }
     }
   });
+  it("finds rows that several words together lead to: Wisconsin's classes by crop and soil group", () => {
+    const titles = ask("TESTRATING", "WI").map((row) => row[1]);
+    expect(titles).toContain(sources["uw-demand-levels"].title);
+    expect(titles).not.toContain(sources["osu-974-2020"].title);
+  });
+  it("lists removal a guide's maintenance rests on, and what is from memory", () => {
+    const rows = ask("PHOSPHATENEED", "Illinois");
+    expect(rows.map((row) => row[1])).toContain(sources["cftm-180090-2019"].title);
+    const handbook = rows.find((row) => row[1] === sources["uiuc-handbook-8"].title);
+    expect(handbook?.[4]).toBe("Check against the current bulletin.");
+  });
+  it("says so where a guide's rates are not held", () => {
+    for (const guide of ["DE", "NJ"]) {
+      expect(ask("PHOSPHATENEED", guide)).toEqual([
+        [{ code: "#N/A", message: expect.stringMatching(/publishes no number for PHOSPHATENEED/) }],
+      ]);
+      expect(ask("TESTRATING", guide).length).toBeGreaterThan(1);
+    }
+  });
 });

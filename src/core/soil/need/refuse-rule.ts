@@ -58,7 +58,7 @@ export function refuseRule(question: RuleQuestion, approach: ApproachKey): never
     kind: "notPublished",
     where: guideInWords(guide),
     what: forRating ? `${nutrient} classes${printed === "" ? "" : ofCrop}` : `${nutrient} rate${ofCrop}`,
-    ...(printed !== "" && { instead: `Crops with ${forRating ? "classes" : "rates"}: ${printed}.` }),
+    ...(printed !== "" && { instead: `Crops it prints: ${printed}.` }),
   });
 }
 

@@ -1,5 +1,6 @@
-/** States of the guides, by postal code. */
-const states: Readonly<Record<string, string>> = {
+/** States and provinces of the guides, by postal code. */
+const regions: Readonly<Record<string, string>> = {
+  DE: "Delaware",
   IA: "Iowa",
   IL: "Illinois",
   IN: "Indiana",
@@ -8,13 +9,23 @@ const states: Readonly<Record<string, string>> = {
   MI: "Michigan",
   MN: "Minnesota",
   MO: "Missouri",
+  MT: "Montana",
+  NC: "North Carolina",
   ND: "North Dakota",
   NE: "Nebraska",
+  NJ: "New Jersey",
   OH: "Ohio",
+  ON: "Ontario",
   PA: "Pennsylvania",
+  SC: "South Carolina",
   SD: "South Dakota",
   WI: "Wisconsin",
 };
+
+/** The name behind one part of a guide's code: a region, or the year of an older edition. */
+function partName(part: string): string | undefined {
+  return /^\d{4}$/.test(part) ? part : regions[part];
+}
 
 /** Start a workbook. */
 export const start = {
@@ -26,7 +37,7 @@ export const start = {
   guideLegend: "Which guide?",
   guideHint: "The published recommendations your soil tests are read by. Use the one written for where you farm.",
   guideLabel: (key: string) => {
-    const names = key.split("-").map((code) => states[code]);
+    const names = key.split("-").map(partName);
     return names.every((name) => name !== undefined) ? `${names.join(", ")} (${key.replace(/-/g, "\u2011")})` : key;
   },
   guideMissing: "Choose the guide that your soil tests are to be read by.",

@@ -87,7 +87,7 @@ describe("Kansas", () => {
   it("has no sufficiency phosphate for soybean", () => {
     expect(faultOf(() => need("KS", "P2O5", "soybean", 50, 10))).toMatchObject({
       kind: "notPublished",
-      instead: "Crops with rates: corn, grain sorghum, wheat.",
+      instead: "Crops it prints: corn, grain sorghum, wheat.",
     });
   });
   it("builds over 4, 6 or 8 years and waits to be told which: ((20 − 10) × 18 + 100 × 0.34 × 6) / 6 = 64", () => {

@@ -116,7 +116,7 @@ describe("IN-MI-OH, what it refuses", () => {
   it("names the crops it has a phosphate rate for", () => {
     expect(faultOf(() => nutrientNeed({ ...phosphate, crop: "potato", yieldGoalPerAc: 400 }))).toMatchObject({
       kind: "notPublished",
-      instead: "Crops with rates: corn, corn silage, soybean, wheat, alfalfa.",
+      instead: "Crops it prints: corn, corn silage, soybean, wheat, alfalfa.",
     });
   });
 
