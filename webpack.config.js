@@ -41,7 +41,11 @@ function addIn(mode, selfHosted) {
   return {
     ...common(mode),
     name: "add-in",
-    entry: { functions: "./src/hosts/excel/functions-entry.ts", taskpane: "./src/taskpane/excel-entry.ts" },
+    entry: {
+      functions: "./src/hosts/excel/functions-entry.ts",
+      // The pane stands on the functions' own modules, so that the page loads them once.
+      taskpane: { import: "./src/taskpane/excel-entry.ts", dependOn: "functions" },
+    },
     plugins: [
       new MiniCssExtractPlugin(),
       new HtmlPlugin({

@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { gzipSync } from "node:zlib";
+import { allFunctions } from "../../src/functions";
 import type { Figure } from "./figure";
 
 const dist = path.resolve(__dirname, "../../dist");
@@ -8,7 +9,13 @@ const dist = path.resolve(__dirname, "../../dist");
 /** Sizes as sent, compressed. Meaningful for a production build (npm run build). */
 export function sizes(): Figure[] {
   return [
-    { what: "functions.js", value: kilobytes(["functions.js"]), unit: "KB gz", limit: 60 },
+    // The first 31 functions were held to 60 KB; every family since brings tables of its own.
+    {
+      what: `functions.js, ${allFunctions.length} functions`,
+      value: kilobytes(["functions.js"]),
+      unit: "KB gz",
+      limit: 100,
+    },
     {
       what: "task pane, script and styles",
       value: kilobytes(["taskpane.js", "taskpane.css"]),
