@@ -206,6 +206,18 @@ describe("a guide of another region", () => {
     expect(one(potashNeed, "corn", 150, 40, "NC", null, null, null, 14)).toBe(59);
     expect(one(phosphateNeed, "corn", 180, 15, "IL", null, null, null, "high", null, "ppm")).toBe(89);
   });
+  it("shows the step from the unit that was typed", () => {
+    const lines = linesOf(phosphateNeed, "corn", 180, 15, "IL", null, null, null, "high", null, "ppm");
+    expect(lines).toContainEqual({ label: "Soil test as typed", value: 15, unit: "ppm" });
+    expect(lines).toContainEqual({
+      label: "Soil test",
+      value: "30 lb/ac, Bray P1 or Mehlich-3 colorimetric, 7 in",
+      unit: "",
+    });
+    const own = linesOf(phosphateNeed, "corn", 180, 30, "IL", null, null, null, "high", null, "lb/ac");
+    expect(own.some(({ label }) => label === "Soil test as typed")).toBe(false);
+    expect(one(testRating, "P", 60, "KS", "corn", null, null, null, "lb/ac")).toBe("at or above critical");
+  });
   it("takes the class on the report in South Carolina", () => {
     expect(one(phosphateNeed, "wheat", 60, "Medium", "SC")).toBe(40);
     expect(linesOf(phosphateNeed, "wheat", 60, "medium", "SC")).toContainEqual({

@@ -1,6 +1,7 @@
 import { limits } from "../../core/limits";
 import { choice, optional, quantity, type WorkingLine, line } from "../frame";
-import { extractants, type ExtractantKey } from "../../reference/guides";
+import { poundsPerPpm } from "../../core/soil/need/read-test";
+import { extractants, testUnits, type ExtractantKey, type TestUnitKey } from "../../reference/guides";
 import { extractantWords, guideWords } from "../words";
 import { groupWords, testUnitWords } from "./guide-words";
 
@@ -33,6 +34,15 @@ export const yearsArgument = optional(
 
 /** The unit that guides are read in, said once. */
 export const ownUnit = "in the guide's unit: ppm, but lb/ac in IL, MO and NJ and the index in NC";
+
+/** The step from the unit a test was typed in to the guide's own. */
+export function unitLines(typed: number | string, given: TestUnitKey | null, testUnit: string): WorkingLine[] {
+  if (given === null || testUnits[given].label === testUnit) return [];
+  return [
+    line("Soil test as typed", typed, testUnits[given].label),
+    line("1 ppm is, in a slice of 6 to 7 in", poundsPerPpm, "lb/ac"),
+  ];
+}
 
 /** The test as the guide reads it. */
 export function testLine(

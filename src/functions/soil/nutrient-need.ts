@@ -1,7 +1,7 @@
 import { limits } from "../../core/limits";
 import { nutrientNeed, type NutrientNeed } from "../../core/soil/need/nutrient-need";
 import type { SoilTest } from "../../core/soil/need/read-test";
-import { approaches, guides, type NeedNutrient } from "../../reference/guides";
+import { approaches, guides, type NeedNutrient, type TestUnitKey } from "../../reference/guides";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
 import { approachWords, cropWords } from "../words";
@@ -14,6 +14,7 @@ import {
   ownUnit,
   testLine,
   testUnitArgument,
+  unitLines,
   yearsArgument,
 } from "./guide-arguments";
 import { guideSources, needRows } from "./guide-rows";
@@ -139,10 +140,16 @@ function rowsOf(nutrient: NeedNutrient) {
 /** A test this many times above the limit is worth a look at its unit. */
 const farAbove = 4;
 
-function needLines(result: NutrientNeed): WorkingLine[] {
+interface TypedTest {
+  readonly soilTest: SoilTest;
+  readonly testUnit: TestUnitKey | null;
+}
+
+function needLines(result: NutrientNeed, typed: TypedTest): WorkingLine[] {
   const { guide, testUnit, criticalLevel, maintenanceLimit, soilTest } = result;
   return [
     line("Guide", `${guide.label}, ${guide.title}, ${guide.year}`),
+    ...unitLines(typed.soilTest, typed.testUnit, testUnit),
     testLine(soilTest, testUnit, result.extractants, result.depthIn),
     line("Approach", approaches[result.approach].label),
     ...(criticalLevel === null ? [] : [line("Critical level", criticalLevel, testUnit)]),

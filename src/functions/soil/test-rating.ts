@@ -14,6 +14,7 @@ import {
   ownUnit,
   testLine,
   testUnitArgument,
+  unitLines,
 } from "./guide-arguments";
 import { guideSources, ratingRows } from "./guide-rows";
 
@@ -60,7 +61,8 @@ export const testRating = worksheetFunction({
       extractant: method,
     }),
   value: (result) => result.zone,
-  working: (result) => [
+  working: (result, given) => [
+    ...unitLines(given.soilTest, given.testUnit, result.testUnit),
     testLine(result.soilTest, result.testUnit, result.extractants, null),
     ...(result.criticalLevel === null ? [] : [line("Critical level", result.criticalLevel, result.testUnit)]),
     ...(result.maintenanceLimit === null

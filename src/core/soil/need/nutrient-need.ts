@@ -7,6 +7,7 @@ import type { Cited } from "../../../reference/table";
 import { chooseRule, type ChosenRule, type RuleQuestion } from "./choose-rule";
 import { guideRemoval, type RemovalNumber } from "./guide-removal";
 import type { RateParts } from "./rate-parts";
+import { eitherOf } from "./refuse-rule";
 import { rateParts } from "./read-rule";
 import { readTest, type GuideTest, type SoilTest } from "./read-test";
 
@@ -122,13 +123,13 @@ function offeredYears(guide: Guide, form: RateForm, asked: number | null): numbe
   if (form.kind !== "buildMaintain" || asked === null) return null;
   const offered = [form.build.years].flat();
   if (offered.includes(asked)) return asked;
-  const because = `${guide.label} spreads build-up over ${offered.join(" or ")} years; got ${asked}.`;
+  const because = `${guide.label} spreads build-up over ${eitherOf(offered)} years; got ${asked}.`;
   return refuse({ kind: "refused", argument: "years", because });
 }
 
 function refuseMissing({ guide, nutrient, crop }: NutrientNeedInput, form: RateForm, parts: RateParts): never {
   if (parts.missing === "years" && form.kind === "buildMaintain") {
-    const accepted = `${guide.label} spreads build-up over ${[form.build.years].flat().join(" or ")} years`;
+    const accepted = `${guide.label} spreads build-up over ${eitherOf([form.build.years].flat())} years`;
     refuse({ kind: "waiting", argument: "years", accepted });
   }
   refuse({

@@ -17,6 +17,12 @@ export function inWords(words: readonly string[]): string {
   return words.join(", ");
 }
 
+/** 4, 6 or 8. */
+export function eitherOf(values: readonly number[]): string {
+  const last = values[values.length - 1];
+  return values.length < 2 ? String(last) : `${inWords(values.slice(0, -1).map(String))} or ${last}`;
+}
+
 /** What the guide splits its numbers for this crop by. */
 export function groupsOf({ guide, nutrient, crop }: RuleQuestion): GroupKey[] {
   return guide[nutrient].rules.flatMap(({ group, crops: printed }) =>

@@ -98,7 +98,7 @@ describe("Kansas", () => {
     expect(faultOf(() => need("KS", "P2O5", "sorghum", 100, 10, build))).toEqual({
       kind: "waiting",
       argument: "years",
-      accepted: "KS spreads build-up over 4 or 6 or 8 years",
+      accepted: "KS spreads build-up over 4, 6 or 8 years",
     });
     expect(faultOf(() => need("KS", "P2O5", "sorghum", 100, 10, { ...build, years: 5 }))).toMatchObject({
       argument: "years",
