@@ -24,18 +24,14 @@ beforeAll(async () => {
 afterAll(() => pages.stop());
 afterEach(() => opened.context.close());
 
-async function openWorkbook(): Promise<number> {
-  const start = Date.now();
+async function openWorkbook(): Promise<void> {
   opened = await pages.open("index.html");
   await until(() => opened.page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
-  return Date.now() - start;
 }
 
-function fill(plan: WorkbookPlan): Promise<number> {
+function fill(plan: WorkbookPlan): Promise<void> {
   return opened.page.evaluate(async (given) => {
-    const start = performance.now();
     await window.loamsheet?.fill(given, { protect: false });
-    return performance.now() - start;
   }, plan);
 }
 
@@ -67,15 +63,12 @@ describe("starters in the page", () => {
   it.each(starters.map((starter): [string, Starter] => [starter.title, starter]))(
     "%s shows in every cell what is calculated without a page, and no error",
     async (_title, starter) => {
-      const opening = await openWorkbook();
+      await openWorkbook();
       const plan = makePlan(starter, defaultChoices);
-      const filling = await fill(plan);
+      await fill(plan);
       expect(await differences(plan)).toEqual([]);
       expect(opened.troubles).toEqual([]);
       expect(opened.foreign).toEqual([]);
-      // Measured 2.5 s and 1.1 s on two busy cores, in a development build; these limits only catch a change for the worse.
-      expect(opening).toBeLessThan(12_000);
-      expect(filling).toBeLessThan(6_000);
     },
   );
 
