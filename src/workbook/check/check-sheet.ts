@@ -16,6 +16,7 @@ export function checkSheet(sheet: SheetPlan): string[] {
     ),
     ...outside.map((area) => `${sheet.name}: something stands outside the sheet at ${JSON.stringify(area)}.`),
     ...checkTables(sheet),
+    ...checkLists(sheet),
     ...checkWidths(sheet, used),
   ];
 }
@@ -42,6 +43,17 @@ function checkTables({ name, tables, cells }: SheetPlan): string[] {
 /** Signs that need no escape in a table reference and that every engine reads there. */
 function isHeader(header: string): boolean {
   return /^[A-Za-z0-9 /$%&.-]+$/.test(header) && header.trim() === header;
+}
+
+/** A list written into a cell may have 255 signs, commas between its words included. */
+function checkLists({ name, validations }: SheetPlan): string[] {
+  return validations.flatMap((validation) => {
+    if (validation.kind !== "list" || typeof validation.words === "string") return [];
+    const { words } = validation;
+    return words.join(",").length <= 255 && words.every((word) => !word.includes(","))
+      ? []
+      : [`${name}: a list is too long or has a comma in a word: ${words.slice(0, 3).join(", ")}…`];
+  });
 }
 
 function checkWidths({ name, columnWidths }: SheetPlan, used: Area): string[] {

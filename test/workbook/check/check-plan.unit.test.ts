@@ -80,6 +80,13 @@ describe("checkPlan", () => {
     expect(problems(planWith({ notes: [{ row: 40, column: 0, text: "far" }] }))).toContain("outside the sheet");
     expect(problems(planWith({ columnWidths: [10] }))).toContain("1 column widths for 2 columns");
   });
+  it("finds lists that a cell cannot hold", () => {
+    const list = (words: string[]) =>
+      planWith({ validations: [{ kind: "list", area: area(1, 1, 1, 1), words, prompt: "", refusal: "" }] });
+    expect(problems(list(["corn", "soybean"]))).toBe("");
+    expect(problems(list(["corn, dry"]))).toContain("too long or has a comma");
+    expect(problems(list(Array.from({ length: 60 }, () => "word")))).toContain("too long or has a comma");
+  });
   it("finds names that a spreadsheet refuses", () => {
     for (const name of ["A sheet name that is far too long for it", "a/b", "'quoted'", ""]) {
       expect(problems(planWith({ name }))).toContain("cannot name a sheet");

@@ -1,5 +1,5 @@
 import { cropChoice, starters } from "../../../src/workbook/starters";
-import { emptied, planOf, show } from "./shown-sheet";
+import { emptied, planOf, show, typed } from "./shown-sheet";
 
 const keys = starters.map(({ key }) => key);
 
@@ -7,7 +7,8 @@ describe("rows that are not filled in yet", () => {
   it.each(keys)("show neither errors nor figures in an empty %s", async (key) => {
     const book = await show(planOf(key, { withDemo: false, numberOfFields: 3 }));
     expect(book.errors()).toEqual([]);
-    for (const { name, tables, cells } of book.plan.sheets) {
+    const byField = book.plan.sheets.filter(({ name }) => name !== "Assumptions");
+    for (const { name, tables, cells } of byField) {
       for (const { area } of tables) {
         const computed = cells.filter(
           ({ row, column, style }) =>
@@ -35,12 +36,12 @@ describe("rows that are not filled in yet", () => {
     expect(ledger("Home Quarter", "Left after it lb/ac")).toBe("");
     expect(ledger("Home Quarter", "A year lb/ac")).toBe("");
     expect(ledger("Home Quarter", "What it means")).toBe("● waits for crops, yields and rates");
-    expect(book.inTable("P and K plan", "Home Quarter", "K2O needed lb/ac")).toMatchObject({
+    expect(book.inTable("P and K plan", "Home Quarter", "K2O by guide lb/ac")).toMatchObject({
       message: "waiting for soilTest",
     });
     expect(book.inTable("P and K plan", "Home Quarter", "Cost $")).toBe("");
     expect(book.inTable("Lime plan", "Home Quarter", "What to do")).toBe("Waits for the soil test");
-    expect(book.inTable("P and K plan", "Creek Bend", "P2O5 needed lb/ac")).toMatchObject({
+    expect(book.inTable("P and K plan", "Creek Bend", "P2O5 by guide lb/ac")).toMatchObject({
       message: "waiting for crop",
     });
     expect(book.inTable("Seed plan", "Creek Bend", "Cost $")).toBe("");
@@ -50,6 +51,13 @@ describe("rows that are not filled in yet", () => {
       .filter((error) => !/^(Potash ledger|P and K plan|Phosphate ledger|Lime plan|Soil tests)!/.test(error));
     expect(outside).toEqual([]);
     expect(book.words("Summary").some((words) => words.startsWith("● Potash: waits"))).toBe(true);
+  });
+
+  it("tell a 0 that was typed from a cell left blank", async () => {
+    const book = await show(typed(planOf("farm-plan"), [[["Fields", "Mill Road", "K2O put on lb/ac"], 0]]));
+    expect(book.errors()).toEqual([]);
+    // nothing on, 36.4 and 65.55 off
+    expect(book.inTable("Potash ledger", "Mill Road", "Balance of both lb/ac")).toBeCloseTo(-101.95, 6);
   });
 
   it("do not slow or break a plan of 60 fields", async () => {

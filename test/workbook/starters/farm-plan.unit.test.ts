@@ -42,16 +42,16 @@ describe("the farm plan of the invented farm", () => {
   it("works out phosphate and potash as the guide does", () => {
     const need = (field: string, heading: string) => book.inTable("P and K plan", field, heading);
     // (20 - 11) × 5 + 57 × 0.80 = 90.6, to the nearest 5
-    expect(need("Mill Road", "P2O5 needed lb/ac")).toBe(90);
+    expect(need("Mill Road", "P2O5 by guide lb/ac")).toBe(90);
     // (120 - 96) × (1 + 0.05 × 11) + 54 × 1.15 + 20 = 37.2 + 62.1 + 20 = 119.3
-    expect(need("Creek Bend", "K2O needed lb/ac")).toBe(120);
+    expect(need("Creek Bend", "K2O by guide lb/ac")).toBe(120);
     // CEC 5: (100 - 74) × 1.25 + 165 × 0.20 + 20 = 32.5 + 33 + 20 = 85.5
-    expect(need("Sand Knob", "K2O needed lb/ac")).toBe(85);
+    expect(need("Sand Knob", "K2O by guide lb/ac")).toBe(85);
     // above 40 ppm P and above 170 ppm K nothing
-    expect(need("Sand Knob", "P2O5 needed lb/ac")).toBe(0);
-    expect(need("North Flat", "K2O needed lb/ac")).toBe(0);
+    expect(need("Sand Knob", "P2O5 by guide lb/ac")).toBe(0);
+    expect(need("North Flat", "K2O by guide lb/ac")).toBe(0);
     // wheat last year: critical level 30: (30 - 29) × 5 + 198 × 0.35 = 74.3
-    expect(need("Schoolhouse", "P2O5 needed lb/ac")).toBe(75);
+    expect(need("Schoolhouse", "P2O5 by guide lb/ac")).toBe(75);
   });
 
   it("turns the need of Mill Road into product, tons and dollars", () => {

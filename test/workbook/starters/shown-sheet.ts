@@ -58,21 +58,38 @@ function shownBook(plan: WorkbookPlan, book: CalculatedWorkbook): ShownBook {
   };
 }
 
-/** The same plan with some typed cells emptied: by sheet, the words its row starts with, and the heading. */
-export function emptied(plan: WorkbookPlan, holes: readonly (readonly [string, string, string])[]): WorkbookPlan {
+/** A typed cell by its sheet, the words its row starts with and its heading. */
+type Spot = readonly [sheet: string, row: string, heading: string];
+
+/** The same plan with some typed cells emptied. */
+export function emptied(plan: WorkbookPlan, holes: readonly Spot[]): WorkbookPlan {
+  return typed(
+    plan,
+    holes.map((spot) => [spot, null] as const),
+  );
+}
+
+/** The same plan with other values in some typed cells; null empties one. */
+export function typed(
+  plan: WorkbookPlan,
+  changes: readonly (readonly [spot: Spot, value: string | number | null])[],
+): WorkbookPlan {
   const sheets = plan.sheets.map((sheet) => {
-    const gaps = holes
-      .filter(([name]) => name === sheet.name)
-      .map(([, label, heading]) => {
-        const row = sheet.cells.find(({ column, content }) => column === 0 && content === label)?.row;
-        const column = sheet.cells.find(({ style, content }) => style === "head" && content === heading)?.column;
-        if (row === undefined || column === undefined) throw new Error(`no cell for ${label}, ${heading}`);
-        return `${row},${column}`;
-      });
+    const wanted = new Map(
+      changes
+        .filter(([[name]]) => name === sheet.name)
+        .map(([[, label, heading], value]) => {
+          const row = sheet.cells.find(({ column, content }) => column === 0 && content === label)?.row;
+          const column = sheet.cells.find(({ style, content }) => style === "head" && content === heading)?.column;
+          if (row === undefined || column === undefined) throw new Error(`no cell for ${label}, ${heading}`);
+          return [`${row},${column}`, value] as const;
+        }),
+    );
     const cells = sheet.cells.map((cell) => {
-      if (!gaps.includes(`${cell.row},${cell.column}`)) return cell;
+      const value = wanted.get(`${cell.row},${cell.column}`);
+      if (value === undefined) return cell;
       const { row, column, style, format } = cell;
-      return { row, column, style, ...(format !== undefined && { format }) };
+      return { row, column, style, ...(format !== undefined && { format }), ...(value !== null && { content: value }) };
     });
     return { ...sheet, cells };
   });

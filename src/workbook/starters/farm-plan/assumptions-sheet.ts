@@ -1,21 +1,24 @@
-import { extractantWords, guideWords } from "../../../functions/words";
+import { nitrogenNeed } from "../../../functions/nitrogen";
 import { limits } from "../../../core/limits";
+import { call } from "../../formula/call";
+import type { Expression } from "../../formula/expression";
+import { quiet } from "../../formula/natives";
 import { formats } from "../../model/cell";
-import { oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { computed, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
-import type { EntriesBlock, Entry } from "../../model/block";
+import type { EntriesBlock } from "../../model/block";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { cropExamples, type CropExample } from "../../scenario/crop-examples";
 import { farmExamples, materialExamples } from "../../scenario/farm-examples";
 import { tabColors } from "../tab-colors";
-import { labelsOf } from "../labels-of";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fertilizerBlock } from "./fertilizer-block";
+import { guideBlock } from "./guide-block";
 import { cropTable, materialTable } from "./headers";
 import { limeBlock } from "./lime-block";
-import { farmNames } from "./names";
+import { farmNames, named } from "./names";
 
 const spareMaterials = 3;
 
@@ -28,6 +31,7 @@ export function assumptionsSheet(context: FarmContext): SheetModel {
     answers: "Prices, crops, materials and terms that every other sheet works with. All are examples: write over them.",
     blocks: [
       farmBlock(context),
+      guideBlock(context),
       cropsBlock(context),
       materialsBlock(),
       fertilizerBlock(),
@@ -38,7 +42,7 @@ export function assumptionsSheet(context: FarmContext): SheetModel {
   };
 }
 
-function farmBlock({ farmName, guide }: FarmContext): EntriesBlock {
+function farmBlock({ farmName }: FarmContext): EntriesBlock {
   const name = { key: "name", label: "Farm", name: farmNames.farmName, says: "Stands on the summary page." };
   const season = {
     key: "season",
@@ -46,37 +50,8 @@ function farmBlock({ farmName, guide }: FarmContext): EntriesBlock {
     name: farmNames.season,
     says: "The crop year this plan is for, in your own words.",
   };
-  return {
-    kind: "entries",
-    key: "farm",
-    title: "The farm",
-    entries: [typedEntry(name, farmName), typedEntry(season, "next season"), ...guideLines(guide)],
-  };
-}
-
-function guideLines(guide: string): Entry[] {
-  return [
-    typedEntry(
-      {
-        key: "guide",
-        label: "Guide",
-        name: farmNames.guide,
-        says: "Region whose published guide works out phosphate and potash; the laboratory's numbers have to belong to it.",
-      },
-      guide,
-      oneOf(labelsOf(guideWords), "Region of the guide, by postal codes."),
-    ),
-    typedEntry(
-      {
-        key: "method",
-        label: "Laboratory method",
-        name: farmNames.labMethod,
-        says: "Blank: the guide's own. Numbers from different extractions are not the same numbers.",
-      },
-      null,
-      oneOf(labelsOf(extractantWords), "Extraction the laboratory used, when it is not the guide's own."),
-    ),
-  ];
+  const entries = [typedEntry(name, farmName), typedEntry(season, "next season")];
+  return { kind: "entries", key: "farm", title: "The farm", entries };
 }
 
 function cropsBlock({ crops }: FarmContext): TableBlock {
@@ -120,7 +95,22 @@ function cropCostColumns(examples: readonly CropExample[]) {
       allow: within(limits.ratePounds, "Nitrogen, manure and credits taken off"),
       note: "Use your state's rate for this crop and rotation; credits for manure and clover taken off.",
     }),
+    guideNitrogen: computed(guideNitrogen(), {
+      width: 11,
+      format: formats.whole,
+      note: "By the guide's own formula at the usual yield, where it has one that needs no nitrate test; blank otherwise.",
+    }),
   };
+}
+
+/** Nitrogen by the guide, to hold against the rate planned. */
+function guideNitrogen(): Expression {
+  const need = call(nitrogenNeed, {
+    crop: cropTable.own("crop"),
+    yieldGoal: cropTable.own("yield"),
+    guide: named("guide"),
+  });
+  return quiet(need);
 }
 
 function seedColumns(examples: readonly CropExample[]) {

@@ -20,6 +20,7 @@ const notes = {
   potashOn:
     "Pounds of K2O per acre put on for the last and the next crop together, manure included. " +
     "Tons of potash 0-0-60 × 1,200 over the acres.",
+  own: "Blank: the guide's rate. A rate here goes before the guide's, and stands in where the guide prints none.",
   drainage: "Anything worth remembering: drainage, soil, who owns it, where the gate is.",
 };
 
@@ -34,7 +35,7 @@ export function fieldsSheet(context: FarmContext): SheetModel {
       tableBlock(
         fieldTable,
         { rows: context.rows, wholeLabel: "Whole farm" },
-        { ...landColumns(context), ...cropColumns(context), ...fertilizerColumns(context) },
+        { ...landColumns(context), ...cropColumns(context), ...fertilizerColumns(context), ...ownRateColumns() },
       ),
     ],
     freeze: { table: fieldTable.table, columns: 1 },
@@ -87,5 +88,13 @@ function fertilizerColumns({ fields }: FarmContext) {
       allow: within(limits.ratePounds, "K2O put on for both crops together"),
       note: notes.potashOn,
     }),
+  };
+}
+
+function ownRateColumns() {
+  const pounds = { width: 12, format: formats.whole, note: notes.own };
+  return {
+    ownPhosphate: typedNumber([], { ...pounds, allow: within(limits.ratePounds, "P2O5 to spread for the next crop") }),
+    ownPotash: typedNumber([], { ...pounds, allow: within(limits.ratePounds, "K2O to spread for the next crop") }),
   };
 }

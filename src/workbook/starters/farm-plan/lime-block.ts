@@ -1,7 +1,7 @@
 import { limeMethodWords } from "../../../functions/words";
 import { limeQuality } from "../../../functions/soil";
 import { limits } from "../../../core/limits";
-import { finenessSystems } from "../../../reference/soil";
+import { finenessSystems, type FinenessSystem } from "../../../reference/soil";
 import { call } from "../../formula/call";
 import { formula } from "../../formula/expression";
 import { place } from "../../formula/reference";
@@ -20,7 +20,7 @@ export function limeBlock({ lime }: FarmContext): EntriesBlock {
     kind: "entries",
     key: "lime",
     title: "Lime",
-    entries: [...tableLines(lime), ...whenLines(), ...qualityLines(lime), ...priceLines()],
+    entries: [...tableLines(lime), ...whenLines(lime), ...qualityLines(lime), ...priceLines()],
   };
 }
 
@@ -50,7 +50,7 @@ function tableLines({ method, targetPh }: FarmContext["lime"]): Entry[] {
   ];
 }
 
-function whenLines(): Entry[] {
+function whenLines({ depthIn }: FarmContext["lime"]): Entry[] {
   return [
     typedEntry(
       {
@@ -73,13 +73,13 @@ function whenLines(): Entry[] {
         name: farmNames.limeDepth,
         says: "Blank: the depth the table is printed for. About 4 where nothing is tilled.",
       },
-      null,
+      depthIn,
       within(limits.depth, "Depth of soil to lime"),
     ),
   ];
 }
 
-function qualityLines({ system, sieves }: FarmContext["lime"]): Entry[] {
+function qualityLines({ system, sieves, countsMoisture }: FarmContext["lime"]): Entry[] {
   const last = sieves.length;
   return [
     percentLine("cce", "Calcium carbonate equivalent", farmExamples.limeCcePct, "From the supplier's analysis."),
@@ -90,7 +90,7 @@ function qualityLines({ system, sieves }: FarmContext["lime"]): Entry[] {
     typedEntry(
       { key: "system", label: "Measure", says: "The state measure of effective lime with these sieves." },
       system,
-      oneOf(measuresWith(sieves), "State measure that uses these sieves."),
+      oneOf(measuresLike(system), "State measure that uses these sieves."),
     ),
     computedEntry(
       {
@@ -104,7 +104,7 @@ function qualityLines({ system, sieves }: FarmContext["lime"]): Entry[] {
         cce: place("lime.cce"),
         finenessShares: formula`${place("lime.passes1")}:${place(`lime.passes${last}`)}`,
         system: place("lime.system"),
-        moisture: place("lime.moisture"),
+        ...(countsMoisture && { moisture: place("lime.moisture") }),
         report: "passing",
       }),
     ),
@@ -148,8 +148,13 @@ function percentLine(key: string, label: string, start: number | null, says: str
   });
 }
 
-function measuresWith(sieves: readonly number[]): string[] {
-  return Object.values(finenessSystems)
-    .filter((system) => String(system.sieves) === String(sieves))
-    .map(({ label }) => label);
+/** Measures that can stand in for each other on this sheet: the same sieves, moisture counted the same way. */
+function measuresLike(label: string): string[] {
+  const all = Object.values<FinenessSystem>(finenessSystems);
+  const own = all.find((system) => system.label === label);
+  return all
+    .filter(
+      ({ sieves, countsMoisture }) => String(sieves) === String(own?.sieves) && countsMoisture === own?.countsMoisture,
+    )
+    .map((system) => system.label);
 }

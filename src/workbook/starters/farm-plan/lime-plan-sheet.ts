@@ -2,6 +2,7 @@ import { limeNeed, limeRate } from "../../../functions/soil";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
 import { orBlank, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { place } from "../../formula/reference";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -19,7 +20,7 @@ const field = own("field");
 /** Above this, lime works better in two halves, one before and one after tillage. */
 const splitAboveTonPerAc = 4;
 
-export function limePlanSheet({ rows }: FarmContext): SheetModel {
+export function limePlanSheet({ rows, lime }: FarmContext): SheetModel {
   return {
     key: "lime-plan",
     name: farmSheets["lime-plan"].name,
@@ -30,7 +31,7 @@ export function limePlanSheet({ rows }: FarmContext): SheetModel {
       tableBlock(
         limePlan,
         { rows, wholeLabel: "Whole farm" },
-        { ...testColumns(), ...rateColumns(), ...costColumns() },
+        { ...testColumns(), ...rateColumns(lime), ...costColumns() },
       ),
       {
         kind: "paragraphs",
@@ -59,9 +60,13 @@ function testColumns() {
   };
 }
 
-function rateColumns() {
+function rateColumns({ countsMoisture }: FarmContext["lime"]) {
   const isClose = formula`${named("targetPh")}-${own("ph")}<${named("limeTrigger")}-0.001`;
-  const rate = call(limeRate, { need: own("need"), quality: named("limeQuality") });
+  const rate = call(limeRate, {
+    need: own("need"),
+    quality: named("limeQuality"),
+    ...(!countsMoisture && { moisture: place("lime.moisture") }),
+  });
   return {
     need: computed(
       whenNamed(
@@ -76,7 +81,7 @@ function rateColumns() {
       ),
       { width: 14, format: formats.two, note: "Tons of fully effective lime to reach the wanted pH." },
     ),
-    rate: computed(whenNumbers([own("ph"), own("need")], formula`IF(${isClose},0,${rate})`), {
+    rate: computed(whenNumbers([own("ph"), own("need"), named("limeQuality")], formula`IF(${isClose},0,${rate})`), {
       width: 11,
       format: formats.one,
       note: "Tons of the lime at hand, by its effective share; 0 where the pH is close enough to wait for the next test.",

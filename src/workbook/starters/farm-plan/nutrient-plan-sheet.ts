@@ -1,8 +1,8 @@
 import { productRate } from "../../../functions/materials";
 import { phosphateNeed, potashNeed } from "../../../functions/soil";
 import { call } from "../../formula/call";
-import { formula, type Term } from "../../formula/expression";
-import { sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { formula, type Expression, type Term } from "../../formula/expression";
+import { orBlank, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -18,7 +18,7 @@ const own = nutrientPlan.own;
 const field = own("field");
 const poundsPerTon = 2000;
 
-export function nutrientPlanSheet({ rows }: FarmContext): SheetModel {
+export function nutrientPlanSheet({ rows, testUnit }: FarmContext): SheetModel {
   return {
     key: "nutrient-plan",
     name: farmSheets["nutrient-plan"].name,
@@ -29,7 +29,7 @@ export function nutrientPlanSheet({ rows }: FarmContext): SheetModel {
       tableBlock(
         nutrientPlan,
         { rows, wholeLabel: "Whole farm" },
-        { ...fieldColumns(), ...phosphateColumns(), ...potashColumns(), ...costColumns() },
+        { ...fieldColumns(), ...phosphateColumns(testUnit), ...potashColumns(testUnit), ...costColumns() },
       ),
       {
         kind: "paragraphs",
@@ -63,44 +63,69 @@ function fieldColumns() {
   };
 }
 
-function phosphateColumns() {
+function phosphateColumns(testUnit: FarmContext["testUnit"]) {
   const need = call(phosphateNeed, {
     crop: own("nextCrop"),
     yieldGoal: own("yieldGoal"),
     soilTest: own("phosphorus"),
     guide: named("guide"),
-    method: named("labMethod"),
+    method: named("phosphorusMethod"),
     rotationCrop: own("lastCrop"),
+    ...guideDetails(testUnit),
   });
   return {
     phosphorus: computed(fromSoilTest(field, "phosphorus"), { width: 8, format: formats.whole }),
     phosphateNeed: computed(whenNamed(field, need), { width: 10, format: formats.whole }),
-    phosphateRate: computed(rateOf(own("phosphateNeed"), named("phosphateAnalysis")), {
+    phosphate: computed(toSpread("ownPhosphate", own("phosphateNeed")), spreadLook),
+    phosphateRate: computed(rateOf(own("phosphate"), named("phosphateAnalysis")), {
       width: 11,
       format: formats.whole,
     }),
   };
 }
 
-function potashColumns() {
+function potashColumns(testUnit: FarmContext["testUnit"]) {
   const need = call(potashNeed, {
     crop: own("nextCrop"),
     yieldGoal: own("yieldGoal"),
     soilTest: own("potassium"),
     guide: named("guide"),
     cec: own("cec"),
-    method: named("labMethod"),
+    method: named("potassiumMethod"),
+    ...guideDetails(testUnit),
   });
   return {
     potassium: computed(fromSoilTest(field, "potassium"), { width: 8, format: formats.whole }),
     cec: computed(fromSoilTest(field, "cec"), { width: 9, format: formats.one }),
     potashNeed: computed(whenNamed(field, need), { width: 10, format: formats.whole }),
-    potashRate: computed(rateOf(own("potashNeed"), named("potashAnalysis")), { width: 10, format: formats.whole }),
+    potash: computed(toSpread("ownPotash", own("potashNeed")), spreadLook),
+    potashRate: computed(rateOf(own("potash"), named("potashAnalysis")), { width: 10, format: formats.whole }),
   };
 }
 
+/** What some guides ask for besides the crop and the test. */
+function guideDetails(testUnit: FarmContext["testUnit"]) {
+  return {
+    approach: named("approach"),
+    group: named("soilGroup"),
+    years: orBlank(named("buildYears")),
+    ...(testUnit !== null && { testUnit }),
+  };
+}
+
+const spreadLook = {
+  width: 10,
+  format: formats.whole,
+  note: "Your own rate from the list of fields where there is one, the guide's otherwise.",
+};
+
+function toSpread(column: "ownPhosphate" | "ownPotash", need: Term): Expression {
+  const typed = fromFields(field, column);
+  return formula`IF(COUNT(${typed})=1,${typed},${whenNumbers([need], need)})`;
+}
+
 function rateOf(need: Term, analysis: Term) {
-  return whenNumbers([need], call(productRate, { need, analysis }));
+  return whenNumbers([need, analysis], call(productRate, { need, analysis }));
 }
 
 function costColumns() {

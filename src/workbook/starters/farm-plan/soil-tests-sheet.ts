@@ -38,7 +38,12 @@ export function soilTestsSheet(context: FarmContext): SheetModel {
       tableBlock(
         soilTable,
         { rows: context.rows },
-        { ...acidityColumns(context), ...nutrientColumns(context), ...soilColumns(context), ...ratingColumns() },
+        {
+          ...acidityColumns(context),
+          ...nutrientColumns(context),
+          ...soilColumns(context),
+          ...ratingColumns(context.testUnit),
+        },
       ),
       {
         kind: "paragraphs",
@@ -103,21 +108,23 @@ function soilColumns({ fields }: FarmContext) {
   };
 }
 
-function ratingColumns() {
+function ratingColumns(testUnit: FarmContext["testUnit"]) {
   return {
-    phosphorusRating: ratingColumn("P2O5", "phosphorus"),
-    potassiumRating: ratingColumn("K2O", "potassium"),
+    phosphorusRating: ratingColumn("P2O5", "phosphorus", testUnit),
+    potassiumRating: ratingColumn("K2O", "potassium", testUnit),
   };
 }
 
-function ratingColumn(nutrient: "P2O5" | "K2O", test: "phosphorus" | "potassium") {
+function ratingColumn(nutrient: "P2O5" | "K2O", test: "phosphorus" | "potassium", testUnit: FarmContext["testUnit"]) {
   const rating = call(testRating, {
     nutrient,
     soilTest: orBlank(own(test)),
     guide: named("guide"),
     crop: wordsFromFields(own("field"), "nextCrop"),
     cec: orBlank(own("cec")),
-    method: named("labMethod"),
+    method: named(nutrient === "P2O5" ? "phosphorusMethod" : "potassiumMethod"),
+    group: named("soilGroup"),
+    ...(testUnit !== null && { testUnit }),
   });
   return computedWords(whenNamed(own("field"), rating), { width: 14, note: notes.rating, rules: lowRatings(test) });
 }
