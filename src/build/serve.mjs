@@ -26,6 +26,7 @@ export async function answerFromDist(headers = []) {
     handler(request, response, {
       public: path.join(projectFolder, "dist"),
       cleanUrls: false,
+      rewrites: [{ source: "/", destination: "/index.html" }],
       directoryListing: false,
       headers: [
         { source: "**/*.@(html|js|json|css)", headers: [{ key: "Cache-Control", value: "no-cache" }] },
