@@ -5,6 +5,7 @@ import { nitrogenFunctions } from "./nitrogen";
 import { nutrientFunctions } from "./nutrients";
 import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
+import { soilReadingFunctions } from "./soil-readings";
 import { sourceFunction } from "./source";
 import { unitFunctions } from "./units";
 
@@ -12,6 +13,7 @@ const sourced: readonly WorksheetFunction[] = [
   ...nutrientFunctions,
   ...soilFunctions,
   ...nitrogenFunctions,
+  ...soilReadingFunctions,
   ...materialFunctions,
   ...seedFunctions,
   ...moneyFunctions,

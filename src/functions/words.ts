@@ -9,6 +9,16 @@ import {
   type GuideKey,
 } from "../reference/guides";
 import {
+  manureGuides,
+  manureNutrients,
+  manurePlacements,
+  manures,
+  type ManureGuideKey,
+  type ManureKey,
+  type ManureNutrientKey,
+  type ManurePlacementKey,
+} from "../reference/manure";
+import {
   creditGuides,
   nitrogenGuides,
   organicRelease,
@@ -35,14 +45,28 @@ import {
   type RemovalSetKey,
 } from "../reference/nutrients";
 import {
+  acidityBuffers,
   finenessSystems,
   limeMethods,
+  microGuides,
+  micronutrients,
+  microPlacements,
+  saltGuides,
+  saltPlacements,
   sieveReports,
   soilKinds,
+  sulfurGuides,
+  type AcidityBufferKey,
   type FinenessSystemKey,
   type LimeMethodKey,
+  type MicroGuideKey,
+  type MicronutrientKey,
+  type MicroPlacementKey,
+  type SaltGuideKey,
+  type SaltPlacementKey,
   type SieveReportKey,
   type SoilKindKey,
+  type SulfurGuideKey,
 } from "../reference/soil";
 import { vocabulary } from "./frame";
 
@@ -68,3 +92,14 @@ export const standWords = vocabulary<StandKey>("stand", stands);
 export const textureWords = vocabulary<TextureKey>("texture", textures);
 export const timingWords = vocabulary<TimingKey>("timing", timings);
 export const tillageWords = vocabulary<TillageKey>("tillage", tillages);
+export const sulfurGuideWords = vocabulary<SulfurGuideKey>("sulfur guide", sulfurGuides);
+export const micronutrientWords = vocabulary<MicronutrientKey>("micronutrient", micronutrients);
+export const microGuideWords = vocabulary<MicroGuideKey>("micronutrient guide", microGuides);
+export const microPlacementWords = vocabulary<MicroPlacementKey>("micronutrient placement", microPlacements);
+export const saltPlacementWords = vocabulary<SaltPlacementKey>("starter placement", saltPlacements);
+export const saltGuideWords = vocabulary<SaltGuideKey>("starter guide", saltGuides);
+export const acidityBufferWords = vocabulary<AcidityBufferKey>("acidity buffer", acidityBuffers);
+export const manureWords = vocabulary<ManureKey>("manure", manures);
+export const manureNutrientWords = vocabulary<ManureNutrientKey>("manure nutrient", manureNutrients);
+export const manureGuideWords = vocabulary<ManureGuideKey>("manure guide", manureGuides);
+export const manurePlacementWords = vocabulary<ManurePlacementKey>("manure placement", manurePlacements);

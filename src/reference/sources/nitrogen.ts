@@ -154,4 +154,117 @@ export const nitrogenSources = {
     title: "Nitrogen released per percent of organic matter, a common laboratory rule",
     year: "undated",
   },
+  "umn-sulfur": {
+    publisher: "University of Minnesota",
+    title: "Evaluation of sulfur guidelines for major crops in Minnesota (Kaiser)",
+    year: "undated",
+  },
+  "unl-postpone-2016": {
+    publisher: "Nebraska Extension",
+    title: "Postponing P and K applications, Tables 1-2 (Shapiro, Krienke, Ferguson)",
+    year: "2016",
+  },
+  "ksu-wheat-sulfur": {
+    publisher: "Kansas State University",
+    title: "Sulfur fertility management (wheat)",
+    year: "undated",
+  },
+  "isu-alfalfa-sulfur": {
+    publisher: "Iowa State University Extension",
+    title: "Dealing with sulfur deficiency in northeast Iowa alfalfa",
+    year: "undated",
+  },
+  "umn-micronutrients-2009": {
+    publisher: "University of Minnesota",
+    title: "Micronutrient review (Rehm)",
+    year: "2009",
+  },
+  "unl-zinc": { publisher: "Nebraska Extension", title: "Zinc deficiency in corn (Mueller)", year: "undated" },
+  "ipni-zinc-2013": {
+    publisher: "International Plant Nutrition Institute",
+    title: "Zinc fertility for corn",
+    year: "2013",
+  },
+  "rutgers-soil-lab": {
+    publisher: "Rutgers Soil Testing Laboratory",
+    title: "Micronutrient critical levels",
+    year: "undated",
+  },
+  "psu-boron": { publisher: "Penn State Extension", title: "Boron and Forages", year: "undated" },
+  "umn-boron": { publisher: "University of Minnesota Extension", title: "Boron in Minnesota soils", year: "undated" },
+  "ksu-chloride": {
+    publisher: "Kansas State University",
+    title: "Wheat yields show boost when adding chloride fertilizer (Mengel)",
+    year: "undated",
+  },
+  "sdsu-chloride": {
+    publisher: "South Dakota State University",
+    title: "Soil testing laboratory nutrient page, chloride (calibration of Fixen and others, 1987)",
+    year: "undated",
+  },
+  "foliar-manganese": {
+    publisher: "Purdue University Extension",
+    title: "Foliar manganese on soybean, Tri-State guidance",
+    year: "undated",
+  },
+  "chlorosis-risk-2021": {
+    publisher: "Regional soil laboratory, Upper Midwest",
+    title: "Soybean iron chlorosis risk by carbonate and salts (1:1)",
+    year: "2021",
+  },
+  "ksu-starter": {
+    publisher: "Kansas State University",
+    title: "eUpdate, Starter fertilizer for corn: nitrogen placement and rate",
+    year: "undated",
+  },
+  "msu-bands-2009": {
+    publisher: "Michigan State University Extension",
+    title: "MSU recommendations for phosphorus and potassium",
+    year: "2009",
+  },
+  "umn-dry-soil-2013": {
+    publisher: "University of Minnesota Extension",
+    title: "Crop news, Spring N management options for small grains",
+    year: "2013",
+  },
+  "clemson-cec": {
+    publisher: "Clemson University Agricultural Service Laboratory",
+    title: "CEC calculations",
+    year: "undated",
+  },
+  "ohio-valley-cec": {
+    publisher: "Regional soil laboratory, Ohio Valley",
+    title: "Note on CEC with the SMP buffer",
+    year: "undated",
+  },
+  "cornell-manure-release": {
+    publisher: "Cornell University",
+    title: "CSS 412 nutrient management course, Release rate for organic N in manure",
+    year: "undated",
+  },
+  "isu-pmr1003-2016": {
+    publisher: "Iowa State University",
+    title: "PMR 1003, Using Manure Nutrients for Crop Production",
+    year: "2016",
+  },
+  "isu-manure-2021": {
+    publisher: "Iowa State University",
+    title: "Manure nitrogen availability around the Midwest (Andersen), Tables 1-2",
+    year: "2021",
+  },
+  "mu-manure-regional": {
+    publisher: "University of Missouri",
+    title: "Regional summary of nutrient availability coefficients (Lory, Conover)",
+    year: "undated",
+  },
+  "mwps-18": {
+    publisher: "MidWest Plan Service",
+    title: "MWPS-18 Section 1, Manure Characteristics, 2nd edition (Lorimor, Powers, Sutton)",
+    year: "2004",
+  },
+  "mid-atlantic-manure": {
+    publisher: "Mid-Atlantic Nutrient Management Handbook",
+    title: "Chapter 9, manure nutrients (Hansen, University of Delaware)",
+    year: "undated",
+  },
 } as const satisfies Record<string, Source>;
