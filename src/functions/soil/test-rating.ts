@@ -52,13 +52,16 @@ export const testRating = worksheetFunction({
     gives: "maintenance",
     because: "by hand: 22 ppm lies between the critical level 20 and the limit 40",
   },
-  compute: ({ nutrient, guide, cec, method, ...given }) =>
+  compute: ({ nutrient, soilTest, guide, crop, cec, method, group, testUnit }) =>
     testRatingOf({
-      ...given,
       guide: guides[guide],
       nutrient: ratedNutrient(nutrient),
+      crop,
+      soilTest,
       cecMeq: cec,
       extractant: method,
+      group,
+      testUnit,
     }),
   value: (result) => result.zone,
   working: (result, given) => [

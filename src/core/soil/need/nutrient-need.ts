@@ -60,7 +60,8 @@ export function nutrientNeed(input: NutrientNeedInput): NutrientNeed {
   const { form, yieldUnitsPer } = chosen.rule;
   const removalNumber = guideRemoval(guide, nutrient, crop);
   const parts = rateParts(chosen.rule, {
-    ...read,
+    test: read.test,
+    reportClass: read.reportClass,
     yieldPerAc: yieldGoalPerAc * (yieldUnitsPer ?? 1),
     crop,
     removalLbPerAc: removalNumber === null ? null : yieldGoalPerAc * removalNumber.lbPerUnit,

@@ -29,7 +29,17 @@ export function testRating(input: TestRatingInput): TestRating {
   const { testUnit } = guide[nutrient];
   if (testUnit === "class") refuse({ kind: "notPublished", where: guideInWords(guide), what: "class limits" });
   const { test } = readTest(guide, nutrient, input.soilTest, input.testUnit ?? null);
-  const { rule, extractants } = chooseRule({ ...input, approach: null, rotationCrop: null, forRating: true });
+  const { rule, extractants } = chooseRule({
+    guide,
+    nutrient,
+    crop,
+    cecMeq,
+    extractant: input.extractant,
+    group: input.group ?? null,
+    approach: null,
+    rotationCrop: null,
+    forRating: true,
+  });
   // Classes do not turn on yield: one unit of it, and no removal, leave them as they are.
   const { zone, criticalLevel, maintenanceLimit } = rateParts(rule, {
     test,
