@@ -104,6 +104,28 @@ describe("every plan of every starter", () => {
     });
   });
 
+  it("calls only native functions that older spreadsheets know", () => {
+    const known = new Set(
+      "AND AVERAGEIF COUNT COUNTIF COUNTIFS IF IFERROR INDEX ISNUMBER LEFT LEN MATCH MAX MID MIN N OR ROW SEARCH SUM SUMIF SUMIFS SUMPRODUCT TEXT UPPER ABS".split(
+        " ",
+      ),
+    );
+    holds((plan) => {
+      for (const { cells } of plan.sheets) {
+        for (const { content } of cells) {
+          if (typeof content !== "object") continue;
+          const unquoted = content.formula.replace(/"[^"]*"/g, '""').replace(/\[[^\]]*\]/g, "");
+          for (const [, name] of unquoted.matchAll(/([A-Z][A-Z0-9.]*)\(/g)) {
+            expect([content.formula, known.has(name ?? "") || name?.startsWith("LOAM.")]).toEqual([
+              content.formula,
+              true,
+            ]);
+          }
+        }
+      }
+    });
+  });
+
   it("rests every conditional format on a number or a word, never on colour alone", () => {
     holds((plan) => {
       for (const { rules, cells } of plan.sheets) {

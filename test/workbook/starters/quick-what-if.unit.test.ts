@@ -9,7 +9,7 @@ describe("the quick what-if", () => {
     expect(answer("An acre leaves")).toBeCloseTo(190 * (4.35 - 0.3) - 825, 6); // -55.50
     expect(answer("Price that covers the costs")).toBeCloseTo(825 / 190 + 0.3, 6);
     expect(answer("Yield that covers the costs")).toBeCloseTo(825 / 4.05, 6);
-    expect(answer("In a word")).toBe("▼ does not cover these costs");
+    expect(answer("Against its costs")).toBe("▼ falls short");
     expect(answer("P2O5")).toBeCloseTo(190 * 0.35, 6);
     expect(answer("K2O")).toBeCloseTo(190 * 0.2, 6);
   });

@@ -48,8 +48,8 @@ export function changesSheet(context: ClientContext): SheetModel {
 function whatColumns({ practices }: ClientContext) {
   const field = oneOf({ table: clientFields.table, column: "field" }, "A field from the list of fields.");
   return {
-    change: typedWords(pick(practices, "change"), { width: 30, note: "What would be done otherwise, in a few words." }),
-    field: typedWords(pick(practices, "field"), { width: 15, allow: field }),
+    change: typedWords(pick(practices, "change"), { width: 29, note: "What would be done otherwise, in a few words." }),
+    field: typedWords(pick(practices, "field"), { width: 14, allow: field }),
     decision: typedWords(pick(practices, "decision"), {
       width: 10,
       allow: oneOf(decisions, "yes: do it; test: a strip trial first; no: leave it."),
@@ -121,7 +121,7 @@ function answerColumns() {
       ),
       { width: 9, format: formats.two, note: "At the likely gain; above 1 it pays." },
     ),
-    words: computedWords(known(meaning()), { width: 34 }),
+    words: computedWords(known(meaning()), { width: 26 }),
   };
 }
 
@@ -151,6 +151,6 @@ function breakEven(): Expression {
 
 /** "▲ pays even at the low gain", and so on. */
 function meaning(): Expression {
-  const pays = formula`IF(${own("netLow")}>=0,"▲ pays even at the low gain",IF(${own("net")}>=0,"● pays at the likely gain: test it","▼ does not pay at the likely gain"))`;
-  return formula`IF(COUNT(${own("net")},${own("netLow")})=2,${pays},"● waits for field, gains and cost")`;
+  const pays = formula`IF(${own("netLow")}>=0,"▲ pays even at the low gain",IF(${own("net")}>=0,"● pays at the likely gain","▼ does not pay"))`;
+  return formula`IF(COUNT(${own("net")},${own("netLow")})=2,${pays},"● waits for its figures")`;
 }

@@ -30,7 +30,7 @@ export function clientSheet(context: ClientContext): SheetModel {
     title: "Client",
     answers: "Whose plan this is, at which prices, and how to go through it.",
     blocks: [whoBlock(context), cropsBlock(context), orderBlock(context), howToRead(), cautions()],
-    widths: [30, 40, 18, 26],
+    widths: [30, 34, 12, 34],
     print: { orientation: "portrait", onePage: true },
   };
 }

@@ -81,7 +81,7 @@ function best(): Expression {
 function counted(): Expression {
   const words = proposals.all("words");
   const many = (sign: string) => formula`COUNTIF(${words},${`${sign} *`})`;
-  return formula`IF(COUNT(${proposals.all("net")})=0,"","● "&${many("▲")}&" of "&COUNT(${proposals.all("net")})&" changes pay even at the low gain; "&COUNTIF(${words},"● pays*")&" pay at the likely gain only: test those in strips; "&${many("▼")}&" do not pay.")`;
+  return formula`IF(COUNT(${proposals.all("net")})=0,"","● "&${many("▲")}&" of "&COUNT(${proposals.all("net")})&" changes pay even at the low gain, "&COUNTIF(${words},"● pays*")&" at the likely gain only (test those), "&${many("▼")}&" do not pay.")`;
 }
 
 /** "▼ Tile in Creek Bend needs 8.8 bu/ac to pay; 7.0 is likely." */

@@ -127,12 +127,12 @@ function bothCropColumns({ headers, nutrient }: Ledger) {
     nextTakes: computed(whenNamed(own("field"), takes), { width: 10, format: formats.whole }),
     balance: computed(whenNamed(own("field"), balance), {
       width: 10,
-      format: formats.signedWhole,
+      format: formats.signedOne,
       note: "Put on less taken, over both crops.",
     }),
     perYear: computed(whenNumbers([own("balance")], formula`${own("balance")}/2`), {
       width: 9,
-      format: formats.signedWhole,
+      format: formats.signedOne,
       rules: [{ kind: "compare", when: "below", value: -evenWithinLbPerAc, look: "attention" }],
     }),
   };

@@ -96,7 +96,7 @@ function nutrientColumns({ fields }: FarmContext) {
 function soilColumns({ fields }: FarmContext) {
   return {
     cec: typedNumber(pick(fields, "cecMeq"), {
-      width: 12,
+      width: 15,
       format: formats.one,
       allow: within(limits.cec, "Cation exchange capacity"),
     }),

@@ -44,7 +44,7 @@ export function quickWhatIf(choices: StarterChoices): WorkbookModel {
         title: "Quick what if",
         answers: "What does an acre of this crop leave, what covers its costs, and what does it take from the soil?",
         blocks: [inputs(crop), answers(), grid(), closing(), removalBlock(crop)],
-        widths: [30, 14, 11, 11, 18, 11, 11, 11],
+        widths: [30, 14, 17, 17, 17, 11, 11, 11],
         print: { orientation: "portrait", onePage: true },
       },
     ],
@@ -96,7 +96,7 @@ function dollars(key: string, label: string, unit: string, start: number, what: 
 
 function answers(): EntriesBlock {
   const profit = formula`${value("yield")}*(${value("price")}-${value("perBushel")})+${value("other")}-${value("cost")}`;
-  const verdict = formula`IF(${place("answer.profit")}>=0,"▲ covers these costs","▼ does not cover these costs")`;
+  const verdict = formula`IF(${place("answer.profit")}>=0,"▲ covers them","▼ falls short")`;
   return {
     kind: "entries",
     key: "answer",
@@ -111,7 +111,7 @@ function answers(): EntriesBlock {
         { key: "yield", label: "Yield that covers the costs", unit: "bu/ac", format: formats.one },
         call(breakEvenYieldFunction, { ...shared, price: value("price") }),
       ),
-      wordsEntry({ key: "words", label: "In a word" }, quiet(verdict)),
+      wordsEntry({ key: "words", label: "Against its costs" }, quiet(verdict)),
     ],
   };
 }
