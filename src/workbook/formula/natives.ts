@@ -17,10 +17,10 @@ export function whenNumbers(parts: readonly Term[], value: Term): Expression {
 
 /**
  * An input that may be blank, for one of our functions: some spreadsheets hand over a blank cell as 0, which is a
- * number like any other. Its length tells: not every engine finds 0 different from nothing.
+ * number like any other. Compared as text: not every engine finds a bare 0 different from nothing.
  */
 export function orBlank(cell: Term): Expression {
-  return formula`IF(LEN(${cell})=0,"",${cell})`;
+  return formula`IF(${cell}&""="","",${cell})`;
 }
 
 /** The value of a column in the row where another column holds what is looked for. */
