@@ -1,4 +1,3 @@
-const fs = require("fs");
 const path = require("path");
 const CopyPlugin = require("copy-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
@@ -15,7 +14,13 @@ function common(mode) {
     mode,
     devtool: false,
     optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.swcMinify, extractComments: false })] },
-    output: { path: path.resolve(__dirname, "dist"), filename: "[name].js", assetModuleFilename: "assets/[name][ext]" },
+    output: {
+      path: path.resolve(__dirname, "dist"),
+      filename: "[name].js",
+      assetModuleFilename: "assets/[name][ext]",
+      // A runtime for functions alone has neither window nor self.
+      globalObject: "globalThis",
+    },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
@@ -103,7 +108,5 @@ function browserPage(mode) {
 
 module.exports = (_environment, { mode = "production" }) => {
   const selfHosted = process.env.LOAMSHEET_OFFICE_JS === "self";
-  const configurations = [addIn(mode, selfHosted)];
-  if (fs.existsSync(path.resolve(__dirname, "src/taskpane/browser-entry.ts"))) configurations.push(browserPage(mode));
-  return configurations;
+  return [addIn(mode, selfHosted), browserPage(mode)];
 };
