@@ -1,11 +1,11 @@
-import { breakEvenGain } from "../core/money/break-even-gain";
-import { breakEvenPrice } from "../core/money/break-even-price";
-import { breakEvenYield } from "../core/money/break-even-yield";
+import { breakEvenGain as breakEvenGainOf } from "../core/money/break-even-gain";
+import { breakEvenPrice as breakEvenPriceOf } from "../core/money/break-even-price";
+import { breakEvenYield as breakEvenYieldOf } from "../core/money/break-even-yield";
 import { refuse } from "../core/fault";
 import { moneyLimits } from "../core/money/money-limits";
-import { partialBudget } from "../core/money/partial-budget";
-import { profitGrid, type ProfitCell } from "../core/money/profit-grid";
-import { returnPerDollar } from "../core/money/return-per-dollar";
+import { partialBudget as partialBudgetOf } from "../core/money/partial-budget";
+import { profitGrid as profitGridOf, type ProfitCell } from "../core/money/profit-grid";
+import { returnPerDollar as returnPerDollarOf } from "../core/money/return-per-dollar";
 import { line, list, optional, quantity, worksheetFunction, type ManyArgument } from "./frame";
 import { firstRunsAcross, heading } from "./heading";
 
@@ -26,7 +26,7 @@ function amounts(says: string): ManyArgument<readonly number[]> {
   return list(quantity(moneyLimits.amount, { says }), { says: `${says}; a cell or a list, blank is 0`, atLeast: 0 });
 }
 
-export const partialBudgetFunction = worksheetFunction({
+export const partialBudget = worksheetFunction({
   name: "PARTIALBUDGET",
   family: "money",
   summary: "Dollars a change adds or takes when only part of the business changes.",
@@ -47,7 +47,7 @@ export const partialBudgetFunction = worksheetFunction({
     if (addedReturns.length + reducedCosts.length + addedCosts.length + reducedReturns.length === 0) {
       refuse({ kind: "waiting", argument: "addedReturns" });
     }
-    return partialBudget({
+    return partialBudgetOf({
       addedReturnsUsd: addedReturns,
       reducedCostsUsd: reducedCosts,
       addedCostsUsd: addedCosts,
@@ -69,7 +69,7 @@ export const partialBudgetFunction = worksheetFunction({
   ],
 });
 
-export const breakEvenGainFunction = worksheetFunction({
+export const breakEvenGain = worksheetFunction({
   name: "BREAKEVENGAIN",
   family: "money",
   summary: "Bushels per acre a practice must add to pay for itself.",
@@ -91,7 +91,7 @@ export const breakEvenGainFunction = worksheetFunction({
     because: "by hand: 24 / (4.50 - 0.15) = 24 / 4.35",
   },
   compute: (values) =>
-    breakEvenGain({
+    breakEvenGainOf({
       costUsdPerAc: values.cost,
       priceUsdPerBu: values.price,
       costUsdPerBu: values.costPerBushel,
@@ -104,7 +104,7 @@ export const breakEvenGainFunction = worksheetFunction({
   ],
 });
 
-export const breakEvenPriceFunction = worksheetFunction({
+export const breakEvenPrice = worksheetFunction({
   name: "BREAKEVENPRICE",
   family: "money",
   summary: "Lowest price at which a crop covers its costs.",
@@ -118,7 +118,7 @@ export const breakEvenPriceFunction = worksheetFunction({
     because: "by hand: 458.28 / 150",
   },
   compute: (values) =>
-    breakEvenPrice({
+    breakEvenPriceOf({
       costUsdPerAc: values.cost,
       yieldBuPerAc: values.yield,
       otherIncomeUsdPerAc: values.otherIncome,
@@ -135,7 +135,7 @@ export const breakEvenPriceFunction = worksheetFunction({
   ],
 });
 
-export const breakEvenYieldFunction = worksheetFunction({
+export const breakEvenYield = worksheetFunction({
   name: "BREAKEVENYIELD",
   family: "money",
   summary: "Lowest yield at which a crop covers its costs.",
@@ -144,7 +144,7 @@ export const breakEvenYieldFunction = worksheetFunction({
   sources: ["enterprise-budget"],
   example: { call: [458.28, 6], gives: 76.38, tolerance: 0.0005, because: "by hand: 458.28 / 6" },
   compute: (values) =>
-    breakEvenYield({
+    breakEvenYieldOf({
       costUsdPerAc: values.cost,
       priceUsdPerBu: values.price,
       otherIncomeUsdPerAc: values.otherIncome,
@@ -161,7 +161,7 @@ export const breakEvenYieldFunction = worksheetFunction({
   ],
 });
 
-export const returnPerDollarFunction = worksheetFunction({
+export const returnPerDollar = worksheetFunction({
   name: "RETURNPERDOLLAR",
   family: "money",
   summary: "Dollars that come back for each dollar a practice costs.",
@@ -172,7 +172,7 @@ export const returnPerDollarFunction = worksheetFunction({
   returns: { shape: "one", unit: "$ per $", says: "above 1 the practice pays" },
   sources: ["partial-budget"],
   example: { call: [36, 24], gives: 1.5, because: "by hand: 36 / 24" },
-  compute: (values) => returnPerDollar({ addedReturnsUsd: values.addedReturns, addedCostsUsd: values.addedCosts }),
+  compute: (values) => returnPerDollarOf({ addedReturnsUsd: values.addedReturns, addedCostsUsd: values.addedCosts }),
   value: (result) => result.returnPerDollar,
   working: (result) => [
     line("Returned per dollar", result.returnPerDollar, "$"),
@@ -182,7 +182,7 @@ export const returnPerDollarFunction = worksheetFunction({
   ],
 });
 
-export const profitGridFunction = worksheetFunction({
+export const profitGrid = worksheetFunction({
   name: "PROFITGRID",
   family: "money",
   summary: "Profit per acre for every yield and price, to set inside your own headings.",
@@ -212,7 +212,7 @@ export const profitGridFunction = worksheetFunction({
     because: "by hand: 150 × 4 - 700 = -100; 150 × 4.50 - 700 = -25; and so on to 180 × 5 - 700 = 200",
   },
   compute: ({ yields, prices, cost: costUsdPerAc, otherIncome: other, costPerBushel: costUsdPerBu }) => {
-    const grid = profitGrid({
+    const grid = profitGridOf({
       yieldsBuPerAc: yields.values,
       pricesUsdPerBu: prices.values,
       costUsdPerAc,
@@ -243,10 +243,10 @@ function turned<T>(rows: readonly (readonly T[])[]): T[][] {
 }
 
 export const moneyFunctions = [
-  partialBudgetFunction,
-  breakEvenGainFunction,
-  breakEvenPriceFunction,
-  breakEvenYieldFunction,
-  returnPerDollarFunction,
-  profitGridFunction,
+  partialBudget,
+  breakEvenGain,
+  breakEvenPrice,
+  breakEvenYield,
+  returnPerDollar,
+  profitGrid,
 ] as const;

@@ -1,9 +1,9 @@
-import { rowLength } from "../core/seed/row-length";
-import { seedCost } from "../core/seed/seed-cost";
+import { rowLength as rowLengthOf } from "../core/seed/row-length";
+import { seedCost as seedCostOf } from "../core/seed/seed-cost";
 import { seedLimits } from "../core/seed/seed-limits";
-import { seedRate } from "../core/seed/seed-rate";
-import { seedSpacing } from "../core/seed/seed-spacing";
-import { standCount } from "../core/seed/stand-count";
+import { seedRate as seedRateOf } from "../core/seed/seed-rate";
+import { seedSpacing as seedSpacingOf } from "../core/seed/seed-spacing";
+import { standCount as standCountOf } from "../core/seed/stand-count";
 import { unitsToBuy } from "../core/seed/units-to-buy";
 import type { SeedUnit, UnitSize } from "../core/seed/seed-unit";
 import { crops, type CropKey } from "../reference/crops";
@@ -36,7 +36,7 @@ const seedsPerUnit = optional(
 const treatedSeed =
   "Treated seed never goes into grain, feed or oil; its label says what to wear and how to dispose of leftovers.";
 
-export const seedRateFunction = worksheetFunction({
+export const seedRate = worksheetFunction({
   name: "SEEDRATE",
   family: "seed",
   summary: "Seeds to plant per acre for the stand you want.",
@@ -57,7 +57,7 @@ export const seedRateFunction = worksheetFunction({
     because: "by hand: 100,000 / (0.90 × 0.80) = 100,000 / 0.72",
   },
   compute: ({ targetStand, germination, fieldSurvival }) =>
-    seedRate({ targetStandPerAc: targetStand, germinationPct: germination, fieldSurvivalPct: fieldSurvival }),
+    seedRateOf({ targetStandPerAc: targetStand, germinationPct: germination, fieldSurvivalPct: fieldSurvival }),
   value: (result) => result.seedsPerAc,
   working: (result) => [
     line("Plants from 100 seeds", result.plantsPerSeedPct, "plants"),
@@ -70,7 +70,7 @@ export const seedRateFunction = worksheetFunction({
   ],
 });
 
-export const seedSpacingFunction = worksheetFunction({
+export const seedSpacing = worksheetFunction({
   name: "SEEDSPACING",
   family: "seed",
   summary: "Inches between seeds in the row at a seeding rate.",
@@ -82,7 +82,7 @@ export const seedSpacingFunction = worksheetFunction({
     gives: 6.534,
     because: "by hand: 12 × 522,720 / (32,000 × 30) = 6,272,640 / 960,000",
   },
-  compute: (values) => seedSpacing({ seedsPerAc: values.rate, rowWidthIn: values.rowWidth }),
+  compute: (values) => seedSpacingOf({ seedsPerAc: values.rate, rowWidthIn: values.rowWidth }),
   value: (result) => result.spacingIn,
   working: (result) => [
     line("Row in an acre", result.rowFeetPerAc, "ft"),
@@ -91,7 +91,7 @@ export const seedSpacingFunction = worksheetFunction({
   ],
 });
 
-export const seedUnitsFunction = worksheetFunction({
+export const seedUnits = worksheetFunction({
   name: "SEEDUNITS",
   family: "seed",
   summary: "Whole units of seed to buy for a field.",
@@ -117,7 +117,7 @@ export const seedUnitsFunction = worksheetFunction({
   cites: (result) => published(result.unit),
 });
 
-export const seedCostFunction = worksheetFunction({
+export const seedCost = worksheetFunction({
   name: "SEEDCOST",
   family: "seed",
   summary: "Cost of the seed on an acre, treatment included.",
@@ -140,7 +140,7 @@ export const seedCostFunction = worksheetFunction({
   },
   cautions: [treatedSeed],
   compute: (values) =>
-    seedCost({
+    seedCostOf({
       seedsPerAc: values.rate,
       unitPriceUsd: values.unitPrice,
       unitSize: values.seedsPerUnit,
@@ -158,7 +158,7 @@ export const seedCostFunction = worksheetFunction({
   cites: (result) => published(result.unit),
 });
 
-export const rowLengthFunction = worksheetFunction({
+export const rowLength = worksheetFunction({
   name: "ROWLENGTH",
   family: "seed",
   summary: "Feet of row that make up a thousandth of an acre, or another fraction.",
@@ -173,7 +173,7 @@ export const rowLengthFunction = worksheetFunction({
     gives: 17.424,
     because: "by hand: 43,560 / 1,000 = 43.56 square feet; / 2.5 ft of row width",
   },
-  compute: (values) => rowLength({ rowWidthIn: values.rowWidth, fractionOfAcre: values.fractionOfAcre }),
+  compute: (values) => rowLengthOf({ rowWidthIn: values.rowWidth, fractionOfAcre: values.fractionOfAcre }),
   value: (result) => result.feet,
   working: (result) => [
     line("Row in an acre", result.rowFeetPerAc, "ft"),
@@ -182,7 +182,7 @@ export const rowLengthFunction = worksheetFunction({
   ],
 });
 
-export const standCountFunction = worksheetFunction({
+export const standCount = worksheetFunction({
   name: "STANDCOUNT",
   family: "seed",
   summary: "Plants per acre from counts along the row.",
@@ -205,7 +205,7 @@ export const standCountFunction = worksheetFunction({
     because: "by hand: (28 + 31 + 30 + 26 + 29) / 5 = 28.8; each plant stands for 1,000",
   },
   compute: (values) =>
-    standCount({ counts: values.counts, rowWidthIn: values.rowWidth, feetCounted: values.feetCounted }),
+    standCountOf({ counts: values.counts, rowWidthIn: values.rowWidth, feetCounted: values.feetCounted }),
   value: (result) => result.plantsPerAc,
   working: (result) => [
     line("Places counted", result.counts, "places"),
@@ -227,11 +227,4 @@ function published(unit: SeedUnit) {
   return unit.published ? [unit.published] : [];
 }
 
-export const seedFunctions = [
-  seedRateFunction,
-  seedSpacingFunction,
-  seedUnitsFunction,
-  seedCostFunction,
-  rowLengthFunction,
-  standCountFunction,
-] as const;
+export const seedFunctions = [seedRate, seedSpacing, seedUnits, seedCost, rowLength, standCount] as const;

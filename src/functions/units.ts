@@ -1,4 +1,4 @@
-import { bushelWeight } from "../core/units/bushel-weight";
+import { bushelWeight as bushelWeightOf } from "../core/units/bushel-weight";
 import { convertUnit } from "../core/units/convert-unit";
 import { kilogramPerPound } from "../core/units/units";
 import { grains } from "../reference/grain";
@@ -6,7 +6,7 @@ import { choice, line, optional, quantity, worksheetFunction } from "./frame";
 import { unit } from "./unit-words";
 import { grainWords } from "./words";
 
-export const unitConvertFunction = worksheetFunction({
+export const unitConvert = worksheetFunction({
   name: "UNITCONVERT",
   family: "units",
   summary: "The same quantity in another unit; bushels by the crop's bushel weight.",
@@ -49,7 +49,7 @@ export const unitConvertFunction = worksheetFunction({
   cites: (result) => (result.bushel ? [result.bushel] : []),
 });
 
-export const bushelWeightFunction = worksheetFunction({
+export const bushelWeight = worksheetFunction({
   name: "BUSHELWEIGHT",
   family: "units",
   summary: "What a trade bushel of a crop weighs.",
@@ -63,7 +63,7 @@ export const bushelWeightFunction = worksheetFunction({
     "trade-bushel-weights",
   ],
   example: { call: ["soybeans"], gives: 60, because: "printed: soybean, 60 lb at 13 % moisture" },
-  compute: ({ crop }) => bushelWeight(crop),
+  compute: ({ crop }) => bushelWeightOf(crop),
   value: (row) => row.bushelWeightLb,
   working: (row) => [
     line(`Bushel of ${grains[row.grain].label}`, row.bushelWeightLb, "lb"),
@@ -75,4 +75,4 @@ export const bushelWeightFunction = worksheetFunction({
   cites: (row) => [row],
 });
 
-export const unitFunctions = [unitConvertFunction, bushelWeightFunction] as const;
+export const unitFunctions = [unitConvert, bushelWeight] as const;

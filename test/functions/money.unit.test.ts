@@ -1,37 +1,37 @@
 import { explain } from "../../src/functions/frame/explain";
 import { runFunction } from "../../src/functions/frame/run";
 import {
-  breakEvenGainFunction,
-  breakEvenPriceFunction,
-  breakEvenYieldFunction,
-  partialBudgetFunction,
-  profitGridFunction,
-  returnPerDollarFunction,
+  breakEvenGain,
+  breakEvenPrice,
+  breakEvenYield,
+  partialBudget,
+  profitGrid,
+  returnPerDollar,
 } from "../../src/functions/money";
 
 const messageOf = (cells: readonly (readonly unknown[])[]) => (cells[0]?.[0] as { message?: string }).message;
 
 describe("PARTIALBUDGET on a sheet", () => {
   it("sums lists and single cells, text amounts with a dollar sign too: 85.50 - 34 = 51.50", () => {
-    expect(runFunction(partialBudgetFunction, [[["$79.50"], [null]], 6, [[26], ["8"]], null])).toEqual([[51.5]]);
+    expect(runFunction(partialBudget, [[["$79.50"], [null]], 6, [[26], ["8"]], null])).toEqual([[51.5]]);
   });
   it("takes what is blank for nothing, but waits while everything is blank", () => {
-    expect(runFunction(partialBudgetFunction, [100])).toEqual([[100]]);
-    expect(runFunction(partialBudgetFunction, [null, [[null]], undefined, 40])).toEqual([[-40]]);
-    expect(runFunction(partialBudgetFunction, [[[null], [""]], null, null, null])).toEqual([
+    expect(runFunction(partialBudget, [100])).toEqual([[100]]);
+    expect(runFunction(partialBudget, [null, [[null]], undefined, 40])).toEqual([[-40]]);
+    expect(runFunction(partialBudget, [[[null], [""]], null, null, null])).toEqual([
       [{ code: "#N/A", message: "waiting for addedReturns" }],
     ]);
   });
   it("asks about a minus sign", () => {
-    expect(messageOf(runFunction(partialBudgetFunction, [100, null, -24]))).toBe(
+    expect(messageOf(runFunction(partialBudget, [100, null, -24]))).toBe(
       "addedCosts must be 0 $ or more; got -24. Did you mean 24?",
     );
   });
   it("passes an error in a list on", () => {
-    expect(runFunction(partialBudgetFunction, [[[100], [{ code: "#REF!" }]]])).toEqual([[{ code: "#REF!" }]]);
+    expect(runFunction(partialBudget, [[[100], [{ code: "#REF!" }]]])).toEqual([[{ code: "#REF!" }]]);
   });
   it("shows the sums and the return per dollar: (100 + 20 - 10) / 50 = 2.2", () => {
-    const shown = explain(partialBudgetFunction, [[[60], [40]], 20, 50, 10]);
+    const shown = explain(partialBudget, [[[60], [40]], 20, 50, 10]);
     expect(shown).toMatchObject({
       working: expect.arrayContaining([
         { label: "For the change", value: 120, unit: "$" },
@@ -40,46 +40,46 @@ describe("PARTIALBUDGET on a sheet", () => {
         { label: "Returned per dollar of added cost", value: 2.2, unit: "$" },
       ]),
     });
-    expect(JSON.stringify(explain(partialBudgetFunction, [100]))).toContain("nothing is spent");
+    expect(JSON.stringify(explain(partialBudget, [100]))).toContain("nothing is spent");
   });
 });
 
 describe("break-evens on a sheet", () => {
   it("fill a column of practices: 24 / 4, 10 / 4, 14 / 4", () => {
-    expect(runFunction(breakEvenGainFunction, [[[24], [10], [14]], 4])).toEqual([[6], [2.5], [3.5]]);
+    expect(runFunction(breakEvenGain, [[[24], [10], [14]], 4])).toEqual([[6], [2.5], [3.5]]);
   });
   it("keep half-filled rows quiet beside good ones", () => {
-    const cells = runFunction(breakEvenGainFunction, [[[24], [null]], 4]);
+    const cells = runFunction(breakEvenGain, [[[24], [null]], 4]);
     expect(cells).toEqual([[6], [{ code: "#N/A", message: "waiting for cost" }]]);
   });
   it("say why there is none when hauling eats the price", () => {
-    expect(messageOf(runFunction(breakEvenGainFunction, [24, 0.5, 0.6]))).toBe(
+    expect(messageOf(runFunction(breakEvenGain, [24, 0.5, 0.6]))).toBe(
       "price: must be above costPerBushel (0.6 $/bu), or a bushel brings nothing; got 0.5.",
     );
-    expect(messageOf(runFunction(breakEvenYieldFunction, [700, 0]))).toBe("price: is 0: no yield pays for the cost.");
-    expect(messageOf(runFunction(breakEvenPriceFunction, [700, 0]))).toBe("yield: is 0: no price pays for the cost.");
+    expect(messageOf(runFunction(breakEvenYield, [700, 0]))).toBe("price: is 0: no yield pays for the cost.");
+    expect(messageOf(runFunction(breakEvenPrice, [700, 0]))).toBe("yield: is 0: no price pays for the cost.");
   });
   it("take other income and hauling: (700 + 0.2 × 200 - 40) / 200 = 3.50; (700 - 40) / (4.2 - 0.2) = 165", () => {
-    expect(runFunction(breakEvenPriceFunction, [700, 200, 40, 0.2])[0]?.[0]).toBeCloseTo(3.5, 12);
-    expect(runFunction(breakEvenYieldFunction, [700, 4.2, 40, 0.2])[0]?.[0]).toBeCloseTo(165, 10);
+    expect(runFunction(breakEvenPrice, [700, 200, 40, 0.2])[0]?.[0]).toBeCloseTo(3.5, 12);
+    expect(runFunction(breakEvenYield, [700, 4.2, 40, 0.2])[0]?.[0]).toBeCloseTo(165, 10);
   });
   it("read a price with a dollar sign", () => {
-    expect(runFunction(breakEvenYieldFunction, ["$870", "$4.35"])[0]?.[0]).toBeCloseTo(200, 10);
+    expect(runFunction(breakEvenYield, ["$870", "$4.35"])[0]?.[0]).toBeCloseTo(200, 10);
   });
 });
 
 describe("RETURNPERDOLLAR on a sheet", () => {
   it("works row by row: 36 / 24 and 30 / 40", () => {
     expect(
-      runFunction(returnPerDollarFunction, [
+      runFunction(returnPerDollar, [
         [[36], [30]],
         [[24], [40]],
       ]),
     ).toEqual([[1.5], [0.75]]);
-    expect(JSON.stringify(explain(returnPerDollarFunction, [30, 40]))).toContain("does not pay");
+    expect(JSON.stringify(explain(returnPerDollar, [30, 40]))).toContain("does not pay");
   });
   it("has no answer where nothing is spent", () => {
-    expect(messageOf(runFunction(returnPerDollarFunction, [36, 0]))).toMatch(/^addedCosts: is 0/);
+    expect(messageOf(runFunction(returnPerDollar, [36, 0]))).toMatch(/^addedCosts: is 0/);
   });
 });
 
@@ -96,35 +96,35 @@ describe("PROFITGRID on a sheet", () => {
     [50, 200],
   ];
   it("fills the body beside yields down and prices across", () => {
-    expect(runFunction(profitGridFunction, [down, across, 700])).toEqual(yieldsDown);
+    expect(runFunction(profitGrid, [down, across, 700])).toEqual(yieldsDown);
   });
   it("turns when the yields run across and the prices down", () => {
-    expect(runFunction(profitGridFunction, [[[150, 180]], [[4], [4.5], [5]], 700])).toEqual(yieldsAcross);
+    expect(runFunction(profitGrid, [[[150, 180]], [[4], [4.5], [5]], 700])).toEqual(yieldsAcross);
   });
   it("puts yields down when the headings do not tell", () => {
-    expect(runFunction(profitGridFunction, [[[150, 180]], across, 700])).toEqual(yieldsDown);
-    expect(runFunction(profitGridFunction, [down, [[4], [4.5], [5]], 700])).toEqual(yieldsDown);
-    expect(runFunction(profitGridFunction, [150, 5, 700])).toEqual([[50]]);
+    expect(runFunction(profitGrid, [[[150, 180]], across, 700])).toEqual(yieldsDown);
+    expect(runFunction(profitGrid, [down, [[4], [4.5], [5]], 700])).toEqual(yieldsDown);
+    expect(runFunction(profitGrid, [150, 5, 700])).toEqual([[50]]);
   });
   it("follows the one heading that tells: one yield with prices down is a column", () => {
-    expect(runFunction(profitGridFunction, [150, [[4], [5]], 700])).toEqual([[-100], [50]]);
-    expect(runFunction(profitGridFunction, [[[150, 180]], 5, 700])).toEqual([[50, 200]]);
-    expect(runFunction(profitGridFunction, [150, across, 700])).toEqual([[-100, -25, 50]]);
+    expect(runFunction(profitGrid, [150, [[4], [5]], 700])).toEqual([[-100], [50]]);
+    expect(runFunction(profitGrid, [[[150, 180]], 5, 700])).toEqual([[50, 200]]);
+    expect(runFunction(profitGrid, [150, across, 700])).toEqual([[-100, -25, 50]]);
   });
   it("keeps its place beside a blank heading", () => {
-    expect(runFunction(profitGridFunction, [[[150], [null], [180]], [[4, 5]], 700])).toEqual([
+    expect(runFunction(profitGrid, [[[150], [null], [180]], [[4, 5]], 700])).toEqual([
       [-100, 50],
       ["", ""],
       [20, 200],
     ]);
   });
   it("waits while a heading or the cost is blank", () => {
-    expect(messageOf(runFunction(profitGridFunction, [[[null], [null]], across, 700]))).toBe("waiting for yields");
-    expect(messageOf(runFunction(profitGridFunction, [down, null, 700]))).toBe("waiting for prices");
-    expect(messageOf(runFunction(profitGridFunction, [down, across, null]))).toBe("waiting for cost");
+    expect(messageOf(runFunction(profitGrid, [[[null], [null]], across, 700]))).toBe("waiting for yields");
+    expect(messageOf(runFunction(profitGrid, [down, null, 700]))).toBe("waiting for prices");
+    expect(messageOf(runFunction(profitGrid, [down, across, null]))).toBe("waiting for cost");
   });
   it("takes one cost, not a column of them", () => {
-    expect(messageOf(runFunction(profitGridFunction, [down, across, [[700], [710]]]))).toBe(
+    expect(messageOf(runFunction(profitGrid, [down, across, [[700], [710]]]))).toBe(
       "cost takes one cell; got a range of 2 × 1.",
     );
   });

@@ -1,4 +1,4 @@
-import { seedSpacingFunction } from "../../src/functions/seed";
+import { seedSpacing } from "../../src/functions/seed";
 import { call } from "../../src/workbook/formula/call";
 import { formula, prose } from "../../src/workbook/formula/expression";
 import { place, sheetName } from "../../src/workbook/formula/reference";
@@ -64,7 +64,7 @@ export const smallModel: WorkbookModel = {
               ],
             }),
             spacing: computed(
-              whenNamed(fields.own("field"), call(seedSpacingFunction, { rate: fields.own("rate"), rowWidth: 15 })),
+              whenNamed(fields.own("field"), call(seedSpacing, { rate: fields.own("rate"), rowWidth: 15 })),
               { width: 10 },
             ),
           },

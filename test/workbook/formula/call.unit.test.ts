@@ -1,4 +1,4 @@
-import { seedCostFunction, seedRateFunction } from "../../../src/functions/seed";
+import { seedCost, seedRate } from "../../../src/functions/seed";
 import { removal } from "../../../src/functions/nutrients";
 import { call } from "../../../src/workbook/formula/call";
 import { place } from "../../../src/workbook/formula/reference";
@@ -13,15 +13,15 @@ describe("call", () => {
     );
   });
   it("leaves out optional arguments at the end", () => {
-    expect(read(call(seedRateFunction, { targetStand: 30_000, germination: 95 }))).toBe("LOAM.SEEDRATE(30000,95)");
+    expect(read(call(seedRate, { targetStand: 30_000, germination: 95 }))).toBe("LOAM.SEEDRATE(30000,95)");
   });
   it("keeps the place of an optional argument before one that is given", () => {
-    expect(read(call(seedCostFunction, { rate: 1, unitPrice: 2, treatmentPerUnit: 3 }))).toBe("LOAM.SEEDCOST(1,2,,3)");
+    expect(read(call(seedCost, { rate: 1, unitPrice: 2, treatmentPerUnit: 3 }))).toBe("LOAM.SEEDCOST(1,2,,3)");
   });
   it("does not compile with an argument that does not exist or one that is missing", () => {
     // @ts-expect-error -- "stand" is not an argument of SEEDRATE
-    expect(read(call(seedRateFunction, { targetStand: 1, germination: 2, stand: 3 }))).toBe("LOAM.SEEDRATE(1,2)");
+    expect(read(call(seedRate, { targetStand: 1, germination: 2, stand: 3 }))).toBe("LOAM.SEEDRATE(1,2)");
     // @ts-expect-error -- SEEDRATE needs a germination
-    expect(read(call(seedRateFunction, { targetStand: 1 }))).toBe("LOAM.SEEDRATE(1)");
+    expect(read(call(seedRate, { targetStand: 1 }))).toBe("LOAM.SEEDRATE(1)");
   });
 });

@@ -1,4 +1,4 @@
-import { breakEvenGainFunction, partialBudgetFunction, returnPerDollarFunction } from "../../../functions/money";
+import { breakEvenGain, partialBudget, returnPerDollar } from "../../../functions/money";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
@@ -116,7 +116,7 @@ function answerColumns() {
       known(
         whenNumbers(
           [own("likely"), own("added")],
-          formula`IF(${spent}>0,${call(returnPerDollarFunction, { addedReturns: back, addedCosts: spent })},"")`,
+          formula`IF(${spent}>0,${call(returnPerDollar, { addedReturns: back, addedCosts: spent })},"")`,
         ),
       ),
       { width: 9, format: formats.two, note: "At the likely gain; above 1 it pays." },
@@ -136,7 +136,7 @@ function moneyLook(gain: "likely" | "low") {
 
 /** The partial budget of an acre at a gain; a gain below zero is income given up. */
 function netAt(gain: Term): Expression {
-  return call(partialBudgetFunction, {
+  return call(partialBudget, {
     addedReturns: formula`MAX(0,${gain})*${price}`,
     reducedCosts: formula`N(${own("saved")})`,
     addedCosts: formula`${own("added")}+MAX(0,${gain})*${perBushel}`,
@@ -146,7 +146,7 @@ function netAt(gain: Term): Expression {
 
 function breakEven(): Expression {
   const cost = formula`MAX(0,${own("added")}-N(${own("saved")})+N(${own("lost")}))`;
-  return call(breakEvenGainFunction, { cost, price, costPerBushel: perBushel });
+  return call(breakEvenGain, { cost, price, costPerBushel: perBushel });
 }
 
 /** "▲ pays even at the low gain", and so on. */

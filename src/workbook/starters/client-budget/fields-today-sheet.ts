@@ -1,4 +1,4 @@
-import { breakEvenPriceFunction, breakEvenYieldFunction } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Term } from "../../formula/expression";
@@ -88,11 +88,11 @@ function breakEvenColumns() {
   };
   return {
     breakEvenPrice: computed(
-      whenNamed(own("crop"), call(breakEvenPriceFunction, { ...shared, yield: orBlank(own("yield")) })),
+      whenNamed(own("crop"), call(breakEvenPrice, { ...shared, yield: orBlank(own("yield")) })),
       money,
     ),
     breakEvenYield: computed(
-      whenNamed(own("crop"), call(breakEvenYieldFunction, { ...shared, price: ofClientCrop(own("crop"), "price") })),
+      whenNamed(own("crop"), call(breakEvenYield, { ...shared, price: ofClientCrop(own("crop"), "price") })),
       { width: 12, format: formats.one },
     ),
   };

@@ -1,4 +1,4 @@
-import { breakEvenPriceFunction, breakEvenYieldFunction } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money";
 import { removal } from "../../../functions/nutrients";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
@@ -162,13 +162,13 @@ export function answerRows(columns: Columns): MatrixRow[] {
       quiet(formula`${at("total", column)}/${at("yield", column)}`),
     ),
     computedRow({ key: "runningPrice", label: "Price that covers running costs", ...perBushel }, columns, (column) =>
-      breakEvenPrice("running", column),
+      priceToCover("running", column),
     ),
     computedRow({ key: "allPrice", label: "Price that covers all costs", ...perBushel }, columns, (column) =>
-      breakEvenPrice("total", column),
+      priceToCover("total", column),
     ),
     computedRow({ key: "allYield", label: "Yield that covers all costs", ...bushels }, columns, (column) =>
-      call(breakEvenYieldFunction, {
+      call(breakEvenYield, {
         cost: beforeHauling("total", column),
         price: at("price", column),
         otherIncome: at("other", column),
@@ -205,8 +205,8 @@ function limeShare(): Expression {
   return formula`IFERROR(${bill}/SUM(${fieldTable.all("acres")})/${named("limeYears")},0)`;
 }
 
-function breakEvenPrice(costs: "running" | "total", column: string): Expression {
-  return call(breakEvenPriceFunction, {
+function priceToCover(costs: "running" | "total", column: string): Expression {
+  return call(breakEvenPrice, {
     cost: beforeHauling(costs, column),
     yield: at("yield", column),
     otherIncome: at("other", column),

@@ -1,4 +1,4 @@
-import { seedCostFunction, seedRateFunction, seedSpacingFunction, seedUnitsFunction } from "../../../functions/seed";
+import { seedCost, seedRate, seedSpacing, seedUnits } from "../../../functions/seed";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
@@ -45,7 +45,7 @@ export function seedPlanSheet({ rows }: FarmContext): SheetModel {
 
 /** Seeds to plant per acre for the stand, germination and survival that the table of crops gives. */
 export function seedRateOf(cropName: Term): Expression {
-  return call(seedRateFunction, {
+  return call(seedRate, {
     targetStand: ofCrop(cropName, "targetStand"),
     germination: ofCrop(cropName, "germination"),
     fieldSurvival: ofCrop(cropName, "fieldSurvival"),
@@ -54,7 +54,7 @@ export function seedRateOf(cropName: Term): Expression {
 
 /** Seed and treatment per acre at a rate. */
 export function seedCostOf(cropName: Term, rate: Term): Expression {
-  return call(seedCostFunction, {
+  return call(seedCost, {
     rate,
     unitPrice: ofCrop(cropName, "unitPrice"),
     seedsPerUnit: ofCrop(cropName, "seedsPerUnit"),
@@ -84,14 +84,14 @@ function rateColumns() {
       format: formats.whole,
       note: "Stand wanted over germination and field survival.",
     }),
-    spacing: computed(whenCropKnown(call(seedSpacingFunction, { rate: own("rate"), rowWidth: own("rowWidth") })), {
+    spacing: computed(whenCropKnown(call(seedSpacing, { rate: own("rate"), rowWidth: own("rowWidth") })), {
       width: 10,
       format: formats.two,
       note: "What to find when digging behind the planter.",
     }),
     units: computed(
       whenCropKnown(
-        call(seedUnitsFunction, { rate: own("rate"), acres: own("acres"), seedsPerUnit: ofCrop(crop, "seedsPerUnit") }),
+        call(seedUnits, { rate: own("rate"), acres: own("acres"), seedsPerUnit: ofCrop(crop, "seedsPerUnit") }),
       ),
       { width: 9, format: formats.whole, note: "Whole units for this field; no reserve for replanting." },
     ),

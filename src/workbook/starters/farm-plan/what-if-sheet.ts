@@ -1,4 +1,4 @@
-import { breakEvenPriceFunction, breakEvenYieldFunction, profitGridFunction } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
@@ -29,7 +29,7 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
       { kind: "entries", key: "whatif", title: "The crop", entries: [...planLines(crop), ...answerLines()] },
       profitGridBlock({
         title: "Profit, $/ac",
-        grid: call(profitGridFunction, {
+        grid: call(profitGrid, {
           yields: formula`${place("grid.yield1")}:${place("grid.yield7")}`,
           prices: formula`${place("grid.price1")}:${place("grid.price7")}`,
           cost: value("cost"),
@@ -86,11 +86,11 @@ function answerLines(): EntriesBlock["entries"] {
   return [
     computedEntry(
       { key: "breakEvenPrice", label: "Price that covers all costs", unit: "$/bu", format: formats.cents },
-      call(breakEvenPriceFunction, { ...shared, yield: value("yield") }),
+      call(breakEvenPrice, { ...shared, yield: value("yield") }),
     ),
     computedEntry(
       { key: "breakEvenYield", label: "Yield that covers all costs", unit: "bu/ac", format: formats.one },
-      call(breakEvenYieldFunction, { ...shared, price: value("price") }),
+      call(breakEvenYield, { ...shared, price: value("price") }),
     ),
   ];
 }

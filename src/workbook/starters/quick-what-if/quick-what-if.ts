@@ -1,6 +1,6 @@
 import { removalTable } from "../../../functions/nutrients";
 import { runFunction } from "../../../functions/frame/run";
-import { breakEvenPriceFunction, breakEvenYieldFunction, profitGridFunction } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
 import { limits } from "../../../core/limits";
 import { crops } from "../../../reference/crops";
 import { call } from "../../formula/call";
@@ -105,11 +105,11 @@ function answers(): EntriesBlock {
       computedEntry({ key: "profit", label: "An acre leaves", unit: "$/ac", format: formats.cents }, quiet(profit)),
       computedEntry(
         { key: "price", label: "Price that covers the costs", unit: "$/bu", format: formats.cents },
-        call(breakEvenPriceFunction, { ...shared, yield: value("yield") }),
+        call(breakEvenPrice, { ...shared, yield: value("yield") }),
       ),
       computedEntry(
         { key: "yield", label: "Yield that covers the costs", unit: "bu/ac", format: formats.one },
-        call(breakEvenYieldFunction, { ...shared, price: value("price") }),
+        call(breakEvenYield, { ...shared, price: value("price") }),
       ),
       wordsEntry({ key: "words", label: "Against its costs" }, quiet(verdict)),
     ],
@@ -119,7 +119,7 @@ function answers(): EntriesBlock {
 function grid(): RowsBlock {
   return profitGridBlock({
     title: "What an acre leaves, $",
-    grid: call(profitGridFunction, {
+    grid: call(profitGrid, {
       ...shared,
       yields: formula`${place("grid.yield1")}:${place("grid.yield7")}`,
       prices: formula`${place("grid.price1")}:${place("grid.price7")}`,
