@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { allFunctions } from "../../src/functions";
 import { functionPage } from "../../src/build/help/function-page";
 import { sourcePage } from "../../src/build/help/source-page";
@@ -32,6 +34,10 @@ describe("the help pages", () => {
         if (anchor) expect(idsOf(target).has(anchor)).toBe(true);
       }
     }
+  });
+  it("and the README name every function", () => {
+    const readme = readFileSync(path.resolve(__dirname, "../../README.md"), "utf8");
+    expect(allFunctions.map(({ name }) => name).filter((name) => !readme.includes(name))).toEqual([]);
   });
   it("run no script", () => {
     for (const html of Object.values(pages)) expect(html).not.toMatch(/<script|\son[a-z]+=/);
