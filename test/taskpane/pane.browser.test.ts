@@ -38,7 +38,7 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   },
   "empty rows": (page) => page.check("#start-figures-empty"),
   "a filled workbook, asking about removal": async (page) => {
-    await page.check("#start-guide");
+    await page.selectOption("#start-guide", "IN-MI-OH");
     await page.click("#start-fill");
     await page.waitForSelector("#start-done");
     await page.click("#start-ask");
@@ -47,7 +47,7 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
     await page.evaluate(() => {
       window.host.refusal = { of: "fill", says: "The workbook is read-only. Save a copy of it first." };
     });
-    await page.check("#start-guide");
+    await page.selectOption("#start-guide", "IN-MI-OH");
     await page.click("#start-fill");
     await page.waitForSelector("#start-refused");
   },
@@ -184,7 +184,7 @@ describe("by keyboard", () => {
   it("starts a workbook without a mouse", async () => {
     const page = await pane();
     await page.focus("#start-guide");
-    await page.keyboard.press("Space");
+    await page.keyboard.type("Ind");
     await page.focus("#start-farm");
     await page.keyboard.press("Enter");
     await page.waitForSelector("#start-done");

@@ -49,12 +49,16 @@ function closest(event: Event, selector: string): HTMLElement | undefined {
   return event.target instanceof Element ? (event.target.closest<HTMLElement>(selector) ?? undefined) : undefined;
 }
 
-function isField(target: EventTarget | null): target is HTMLInputElement | HTMLTextAreaElement {
-  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement;
+type Field = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
+
+function isField(target: EventTarget | null): target is Field {
+  return (
+    target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement
+  );
 }
 
 /** What the field stands for: several fields may share an action and say in data-value which of them they are. */
-function valueOf(field: HTMLInputElement | HTMLTextAreaElement): string {
+function valueOf(field: Field): string {
   const which = field.dataset.value === undefined ? "" : `${field.dataset.value}:`;
   if (field instanceof HTMLInputElement && field.type === "checkbox") return `${which}${field.checked ? "yes" : ""}`;
   return which + field.value;

@@ -6,6 +6,7 @@ import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup, tickBox } from "../parts/choices";
 import { textField } from "../parts/field";
+import { selectField } from "../parts/select";
 import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import {
@@ -131,10 +132,11 @@ function starterChoice({ form }: StartState): HTMLElement {
 }
 
 function guideChoice(start: StartState): HTMLElement {
-  return radioGroup({
+  return selectField({
     id: fieldIds.guide,
-    legend: say.guideLegend,
+    label: say.guideLegend,
     hint: say.guideHint,
+    unchosen: say.guideUnchosen,
     refusal: refusalOf(start, fieldIds.guide),
     choices: Object.entries<Guide>(guides).map(([key, guide]) => ({
       value: key,

@@ -36,6 +36,7 @@ export const start = {
   starterMissing: "Choose a starter first.",
   guideLegend: "Which guide?",
   guideHint: "The published recommendations your soil tests are read by. Use the one written for where you farm.",
+  guideUnchosen: "Choose your region",
   guideLabel: (key: string) => {
     const names = key.split("-").map(partName);
     return names.every((name) => name !== undefined) ? `${names.join(", ")} (${key.replace(/-/g, "\u2011")})` : key;
