@@ -1,0 +1,91 @@
+import { Workbook, type Cell } from "exceljs";
+import type { Page } from "playwright-core";
+import type { HostRange, WorkbookHost } from "../../src/hosts/port";
+import { serveBuiltPages, until, type BuiltPages } from "../browser/page";
+
+declare global {
+  interface Window {
+    loamsheet?: WorkbookHost;
+  }
+}
+
+jest.setTimeout(120_000);
+
+let pages: BuiltPages;
+let page: Page;
+
+beforeAll(async () => {
+  pages = await serveBuiltPages();
+});
+afterAll(() => pages.stop());
+
+function read(address: string): Promise<HostRange> {
+  return page.evaluate((given) => {
+    if (!window.loamsheet) throw new Error("no workbook");
+    return window.loamsheet.read(given);
+  }, address);
+}
+
+const value = async (address: string) => (await read(address)).values[0]?.[0];
+
+async function type(sheet: string, address: string, text: string): Promise<void> {
+  await page.locator('[data-u-comp="slide-tab-item"]', { hasText: sheet }).click();
+  const box = page.locator('#grid [data-u-comp="defined-name"] input');
+  await box.click();
+  await box.fill(address);
+  await box.press("Enter");
+  await page.waitForTimeout(200);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+/** The number or text a second library finds stored in a cell; behind a formula it is the result. */
+function stored(cell: Cell | undefined): unknown {
+  if (!cell || cell.value === null) return "";
+  if (cell.formula) return cell.result ?? "";
+  return typeof cell.value === "object" && "text" in cell.value ? cell.value.text : cell.value;
+}
+
+it("a grower fills the farm plan, changes a yield, sees the needs follow and takes the file along", async () => {
+  const opened = await pages.open("index.html");
+  page = opened.page;
+  await until(() => page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
+  await page.selectOption("#start-guide", "IN-MI-OH");
+  await page.getByRole("button", { name: "Fill the workbook" }).click();
+  await page.waitForSelector("#start-done");
+
+  const { sheets } = await page.evaluate(async () => (await window.loamsheet?.taken()) ?? { sheets: [] });
+  expect(sheets).toContain("P and K plan");
+  for (const sheet of sheets) {
+    const cells = (await read(`'${sheet}'!A1:T80`)).values.flat();
+    expect([sheet, cells.filter((cell) => typeof cell === "string" && /^#[A-Z/0!?]+$/.test(cell))]).toEqual([
+      sheet,
+      [],
+    ]);
+  }
+
+  // Home Quarter, soybean, Mehlich-3 P 34 and K 138 in the maintenance zone: 62 × 0.8 = 49.6 and 62 × 1.15 + 20 =
+  // 91.3, to the nearest 5.
+  expect([await value("'P and K plan'!G6"), await value("'P and K plan'!L6")]).toEqual([50, 90]);
+  await type("Fields", "F6", "75");
+  // 75 × 0.8 = 60; 75 × 1.15 + 20 = 106.25.
+  await until(async () => (await value("'P and K plan'!L6")) === 105, "the potash need followed the yield");
+  expect(await value("'P and K plan'!G6")).toBe(60);
+
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByText("Save as .xlsx").click()]);
+  const book = new Workbook();
+  await book.xlsx.readFile(await download.path());
+  expect(book.worksheets.map(({ name }) => name)).toEqual(sheets);
+  for (const sheet of sheets) {
+    const shown = (await read(`'${sheet}'!A1:T80`)).values;
+    shown.forEach((row, r) =>
+      row.forEach((cell, c) => {
+        const kept = stored(book.getWorksheet(sheet)?.getCell(r + 1, c + 1));
+        expect([sheet, r + 1, c + 1, kept]).toEqual([sheet, r + 1, c + 1, cell ?? ""]);
+      }),
+    );
+  }
+  expect(opened.troubles).toEqual([]);
+  expect(opened.foreign).toEqual([]);
+  await opened.context.close();
+});
