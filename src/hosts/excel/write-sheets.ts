@@ -22,6 +22,7 @@ export async function writeSheets(plan: WorkbookPlan, requests: Requests): Promi
 function addSheet(plan: SheetPlan, context: Excel.RequestContext): void {
   const sheet = context.workbook.worksheets.add(plan.name);
   if (plan.tabColor !== undefined) sheet.tabColor = plan.tabColor;
+  sheet.showGridlines = false;
   const { format } = sheet.getRange();
   format.font.name = fontFamily;
   format.font.size = cellLooks.body.size;

@@ -78,7 +78,7 @@ function phosphateColumns(testUnit: FarmContext["testUnit"]) {
     phosphateNeed: computed(whenNamed(field, need), { width: 10, format: formats.whole }),
     phosphate: computed(toSpread("ownPhosphate", own("phosphateNeed")), spreadLook),
     phosphateRate: computed(rateOf(own("phosphate"), named("phosphateAnalysis")), {
-      width: 11,
+      width: 13,
       format: formats.whole,
     }),
   };
@@ -96,7 +96,7 @@ function potashColumns(testUnit: FarmContext["testUnit"]) {
   });
   return {
     potassium: computed(fromSoilTest(field, "potassium"), { width: 8, format: formats.whole }),
-    cec: computed(fromSoilTest(field, "cec"), { width: 9, format: formats.one }),
+    cec: computed(fromSoilTest(field, "cec"), { width: 11, format: formats.one }),
     potashNeed: computed(whenNamed(field, need), { width: 10, format: formats.whole }),
     potash: computed(toSpread("ownPotash", own("potashNeed")), spreadLook),
     potashRate: computed(rateOf(own("potash"), named("potashAnalysis")), { width: 10, format: formats.whole }),
