@@ -70,7 +70,7 @@ describe("filling a workbook", () => {
 
   it("gives cells their look, links their target, columns their width", async () => {
     await host.fill(richPlan, { protect: false });
-    const { formats, borders, links, frozen, TabColor, ShowGridlines } = workbook.sheet("Fields");
+    const { formats, borders, links, frozen, TabColor, Gridlines } = workbook.sheet("Fields");
     expect(formats.for("A4:D4")).toMatchObject({ Fill: { Color: "#5a4636" }, HorizontalAlignment: "Center" });
     expect(formats.for("B5:B6")).toMatchObject({ Font: { Color: "#1f4e8c" }, Fill: { Color: "#fdf6e3" } });
     expect(borders.for("B5:B6 InsideHorizontal")).toMatchObject({ Style: "Continuous" });
@@ -78,7 +78,7 @@ describe("filling a workbook", () => {
     // 24 characters of 7 pixels and 5 pixels around them, at 96 pixels an inch: 173 × 0.75 points
     expect(formats.for("A:A")).toMatchObject({ ColumnWidth: 129.75 });
     expect(formats.for("1:1")).toMatchObject({ RowHeight: 28 });
-    expect([frozen, TabColor, ShowGridlines]).toEqual(["A1:A4", "#5a4636", false]);
+    expect([frozen, TabColor, Gridlines]).toEqual(["A1:A4", "#5a4636", false]);
   });
 
   it("says what may be typed", async () => {

@@ -21,7 +21,7 @@ export class MemorySheet {
   readonly Id: string;
   readonly Visibility = "Visible";
   TabColor = "";
-  ShowGridlines = true;
+  Gridlines = true;
   readonly cells = new MemoryCells();
   /** What formulas show; the sheet in memory does not calculate. */
   readonly shown = new Map<string, unknown>();
