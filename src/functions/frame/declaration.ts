@@ -37,6 +37,8 @@ interface Common<A extends Arguments, Result> {
   readonly name: string;
   readonly family: Family;
   readonly summary: string;
+  /** What a person would type to find it: "how much lime", "what does drying cost". */
+  readonly asks?: readonly string[];
   readonly args: A;
   /** Publications the method or its numbers come from. */
   readonly sources: readonly SourceKey[];
