@@ -24,25 +24,33 @@ const rangeTakers: ReadonlyMap<string, (position: number) => boolean> = new Map(
 const tableMakers = new Set(
   `FILTER SORT SORTBY UNIQUE SEQUENCE RANDARRAY TRANSPOSE LINEST LOGEST TREND GROWTH FREQUENCY MMULT MINVERSE MUNIT
   VSTACK HSTACK TAKE DROP CHOOSECOLS CHOOSEROWS TOCOL TOROW WRAPCOLS WRAPROWS EXPAND MAP BYROW BYCOL SCAN MAKEARRAY
-  REDUCE LAMBDA TEXTSPLIT MODE.MULT INDEX OFFSET INDIRECT`.split(/\s+/),
+  REDUCE LAMBDA TEXTSPLIT MODE.MULT`.split(/\s+/),
 );
+
+/** Natives that point at a range, most often of one cell. */
+const rangePointers = new Set(["INDEX", "OFFSET", "INDIRECT"]);
 
 const ownCall = new RegExp(`^${namespace}\\.`, "i");
 const oneCellOfATable = /\[#(?:This Row|Headers|Totals)\]|^\[@/i;
 
 /**
- * Has a formula to be stored as one that may spill? Stored plainly, a spreadsheet would cut every range in it down to
- * one cell and show an @ before it. True for add-in calls and table-making natives, and wherever a range of several
- * cells stands outside a function that takes it whole.
+ * Has a formula whose answer is one cell to be stored as one that may spill all the same? Stored plainly, a
+ * spreadsheet would cut every range in it down to one cell. True for table-making natives, and wherever a range of
+ * several cells stands outside a function that takes it whole.
+ *
+ * Add-in calls take ranges whole and are stored plainly: spreadsheets without the add-in then show the kept value,
+ * where they would show #NAME? for the same call stored as one that may spill. The price is an @ before it in Excel,
+ * which changes nothing in its answer.
  */
 export function maySpill(typed: string, rangeNames: ReadonlySet<string>): boolean {
   const tokens = formulaTokens(withoutEquals(typed)).filter(({ kind }) => kind !== "space");
+  const isOurs = tokens.some(({ text }, index) => isCall(tokens, index) && ownCall.test(text));
   const open: { name: string; position: number }[] = [];
   for (let index = 0; index < tokens.length; index++) {
     const token = tokens[index];
     if (token === undefined) break;
     if (isMark(token, "{")) return true;
-    if (isCall(tokens, index) && makesTable(token.text)) return true;
+    if (isCall(tokens, index) && makesTable(token.text, isOurs)) return true;
     if (isMark(token, "(")) open.push({ name: callBefore(tokens, index) ?? open.at(-1)?.name ?? "", position: 0 });
     else if (isMark(token, ")")) open.pop();
     else if (isMark(token, ",")) nextArgument(open);
@@ -59,8 +67,8 @@ function takers(takes: (position: number) => boolean, names: string): [string, (
   return names.split(/\s+/).map((name) => [name, takes]);
 }
 
-function makesTable(name: string): boolean {
-  return ownCall.test(name) || tableMakers.has(name.toUpperCase());
+function makesTable(name: string, isOurs: boolean): boolean {
+  return tableMakers.has(name.toUpperCase()) || (!isOurs && rangePointers.has(name.toUpperCase()));
 }
 
 function callBefore(tokens: readonly Token[], parenthesis: number): string | undefined {
@@ -103,5 +111,8 @@ function isTaken(
   const before = tokens[start - 1];
   const after = tokens[end];
   const alone = (isMark(before, "(") || isMark(before, ",")) && (isMark(after, ")") || isMark(after, ","));
-  return alone && (rangeTakers.get(call.name)?.(call.position) ?? false);
+  if (!alone) return false;
+  return (
+    ownCall.test(call.name) || rangePointers.has(call.name) || (rangeTakers.get(call.name)?.(call.position) ?? false)
+  );
 }

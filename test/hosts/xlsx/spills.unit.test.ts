@@ -17,13 +17,18 @@ describe("maySpill", () => {
     "=MATCH(A2,'Field list'!A5:A9,0)",
     '="A1:A9"&"{1}"',
     "=NPV(B1,B2:B9)+B1",
+    "=LOAM.REMOVAL(A1,B1)",
+    "=ROUND(loam.removal(A1,B1),1)",
+    "=LOAM.ROTATIONBALANCE(A1:A9,B1:B9,Yields,C1)",
+    "=INDEX(LOAM.REMOVALTABLE(A1,B1),2,3)",
+    "=LOAM.REMOVAL(A1,INDEX(Fields[Goal],2))",
   ])("is false for %s", (formula) => {
     expect(maySpill(formula, names)).toBe(false);
   });
 
   it.each([
-    "=LOAM.REMOVAL(A1,B1)",
-    "=ROUND(loam.removal(A1,B1),1)",
+    "=LOAM.REMOVAL(A1,B1:B9*2)",
+    "=LOAM.REMOVAL(A1,FILTER(B1:B9,C1:C9))",
     "=A1:A9",
     "=A1:A9*2",
     "=SUM(A1:A9*B1:B9)",
