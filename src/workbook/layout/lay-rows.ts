@@ -18,9 +18,11 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
       ...placed.flatMap(({ cell, row, column }) => [{ row, column, ...cell }, ...covered(cell, row, column)]),
     ],
     places,
-    rules: (block.rules ?? []).flatMap(({ place, rule }) => {
-      const area = byKey.get(place);
-      return area === undefined ? [] : [{ area, rule }];
+    rules: (block.rules ?? []).flatMap(({ from, to, rule }) => {
+      const first = byKey.get(from);
+      const last = byKey.get(to);
+      if (first === undefined || last === undefined) return [];
+      return [{ area: { ...first, bottom: last.bottom, right: last.right }, rule }];
     }),
     notes: placed.flatMap(({ cell: { note }, row, column }) =>
       note === undefined ? [] : [{ row, column, text: note }],

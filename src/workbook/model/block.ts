@@ -61,7 +61,8 @@ export interface RowsBlock {
   readonly rows: readonly (readonly (PlacedCell | null)[])[];
   /** Heights in points, by row of the block. */
   readonly heights?: Readonly<Record<number, number>>;
-  readonly rules?: readonly { readonly place: string; readonly rule: ModelRule }[];
+  /** Each for the cells between two that have a key. */
+  readonly rules?: readonly { readonly from: string; readonly to: string; readonly rule: ModelRule }[];
 }
 
 export interface PlacedCell extends ModelCell {

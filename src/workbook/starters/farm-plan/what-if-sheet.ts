@@ -29,13 +29,14 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
       { kind: "entries", key: "whatif", title: "The crop", entries: [...planLines(crop), ...answerLines()] },
       profitGridBlock({
         title: "Profit, $/ac",
-        grid: call(profitGrid, {
-          yields: formula`${place("grid.yield1")}:${place("grid.yield7")}`,
-          prices: formula`${place("grid.price1")}:${place("grid.price7")}`,
-          cost: value("cost"),
-          otherIncome: value("other"),
-          costPerBushel: value("perBushel"),
-        }),
+        profit: (yields, prices) =>
+          call(profitGrid, {
+            yields,
+            prices,
+            cost: value("cost"),
+            otherIncome: value("other"),
+            costPerBushel: value("perBushel"),
+          }),
         yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${value("yieldStep")})`,
         priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${value("priceStep")})`,
       }),

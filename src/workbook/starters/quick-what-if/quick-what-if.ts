@@ -1,5 +1,4 @@
-import { removalTable } from "../../../functions/nutrients";
-import { runFunction } from "../../../functions/frame/run";
+import { removal } from "../../../functions/nutrients";
 import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
 import { limits } from "../../../core/limits";
 import { crops } from "../../../reference/crops";
@@ -7,7 +6,7 @@ import { call } from "../../formula/call";
 import { formula } from "../../formula/expression";
 import { quiet } from "../../formula/natives";
 import { place } from "../../formula/reference";
-import type { EntriesBlock, Entry, RowsBlock } from "../../model/block";
+import type { EntriesBlock, Entry, PlacedCell, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
@@ -21,6 +20,9 @@ import { tabColors } from "../tab-colors";
 const grainCrops = Object.values(crops)
   .filter(({ yieldUnit }) => yieldUnit === "bu")
   .map(({ label }) => label);
+
+/** Nutrients that grain tables publish, the three that are bought most first. */
+const grainNutrients = ["N", "P2O5", "K2O", "S", "Mg", "Ca", "Zn", "Mn", "Cu"];
 
 const value = (key: string) => place(`quick.${key}`);
 const shared = { cost: value("cost"), otherIncome: value("other"), costPerBushel: value("perBushel") };
@@ -43,7 +45,7 @@ export function quickWhatIf(choices: StarterChoices): WorkbookModel {
         tabColor: tabColors.answer,
         title: "Quick what if",
         answers: "What does an acre of this crop leave, what covers its costs, and what does it take from the soil?",
-        blocks: [inputs(crop), answers(), grid(), closing(), removalBlock(crop)],
+        blocks: [inputs(crop), answers(), grid(), removalBlock(), closing()],
         widths: [30, 14, 17, 17, 17, 11, 11, 11],
         print: { orientation: "portrait", onePage: true },
       },
@@ -119,26 +121,23 @@ function answers(): EntriesBlock {
 function grid(): RowsBlock {
   return profitGridBlock({
     title: "What an acre leaves, $",
-    grid: call(profitGrid, {
-      ...shared,
-      yields: formula`${place("grid.yield1")}:${place("grid.yield7")}`,
-      prices: formula`${place("grid.price1")}:${place("grid.price7")}`,
-    }),
+    profit: (yields, prices) => call(profitGrid, { ...shared, yields, prices }),
     yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${value("yieldStep")})`,
     priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${value("priceStep")})`,
   });
 }
 
-/** The answer's own size is found by calling the function once; it grows or shrinks with the crop. */
-function removalBlock({ crop, yieldBuPerAc }: CropChoice): RowsBlock {
-  const answer = runFunction(removalTable, [crops[crop].label, yieldBuPerAc]);
-  const spill = { rows: answer.length, columns: answer[0]?.length ?? 1 };
-  const content = call(removalTable, { crop: value("crop"), yield: value("yield") });
-  return {
-    kind: "rows",
-    title: "What the grain takes, lb/ac",
-    rows: [[{ content, style: "computed", format: formats.upToThree, spill }]],
-  };
+function removalBlock(): RowsBlock {
+  const head = ["Nutrient", "lb/ac"].map((content): PlacedCell => ({ content, style: "head" }));
+  return { kind: "rows", title: "What the grain takes", rows: [head, ...grainNutrients.map(removalLine)] };
+}
+
+function removalLine(nutrient: string): PlacedCell[] {
+  const taken = call(removal, { crop: value("crop"), yield: value("yield"), nutrient });
+  return [
+    { content: nutrient, style: "label" },
+    { content: formula`IFERROR(${taken},"not published")`, style: "computed", format: formats.upToThree },
+  ];
 }
 
 function closing() {
@@ -147,7 +146,6 @@ function closing() {
     style: "says",
     paragraphs: [
       "Prices and costs are examples: write your own over them. Removal is for the grain at market moisture, by published averages; a grain analysis of your own is better.",
-      "The table below is longer for some crops: keep the rows under it free.",
     ],
   } as const;
 }
