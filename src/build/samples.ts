@@ -27,15 +27,15 @@ async function main(): Promise<void> {
     console.log(`${starter.key}.xlsx ${Math.round(bytes.length / 1024)} KB${note}`);
   }
   writeFileSync(path.join(folder, "README.md"), samplesReadme(starters));
-  if (process.argv.includes("--pictures")) await paint(samples);
+  if (process.argv.includes("--pictures")) paint(samples);
 }
 
-async function paint(samples: readonly Sample[]): Promise<void> {
+function paint(samples: readonly Sample[]): void {
   const program = findOffice();
   if (!program) throw new Error("The pictures need LibreOffice. Install it, or set SOFFICE to its path.");
   const office = new Office(program);
   try {
-    for (const sample of samples) await paintSample(sample, path.join(folder, `${sample.starter.key}.png`), office);
+    for (const sample of samples) paintSample(sample, path.join(folder, `${sample.starter.key}.png`), office);
   } finally {
     office.close();
   }

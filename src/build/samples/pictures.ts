@@ -2,10 +2,8 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { writeXlsx } from "../../hosts/xlsx/write-xlsx";
 import type { SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { findOrInstallChromium } from "../chromium.mjs";
-import { frozenPlan } from "./frozen-plan";
 import type { Sample } from "./make-sample";
 import type { Office } from "./office";
 
@@ -28,12 +26,11 @@ interface Page {
 }
 
 /** Paints the main pages of a sample into one picture, as a spreadsheet program prints them. */
-export async function paintSample(sample: Sample, target: string, office: Office): Promise<void> {
+export function paintSample(sample: Sample, target: string, office: Office): void {
   const file = path.join(office.folder, `${sample.starter.key}.xlsx`);
-  // A spreadsheet program without the add-in would print #NAME? where the sample shows a number.
-  const plan = frozenPlan(sample.plan, sample.values);
-  writeFileSync(file, await writeXlsx(plan, sample.values));
-  const pages = mainPages(plan, office.pages(file, dotsPerInch), office.texts(file.replace(/\.xlsx$/, ".pdf")));
+  writeFileSync(file, sample.bytes);
+  const printed = office.pages(file, dotsPerInch);
+  const pages = mainPages(sample.plan, printed, office.texts(file.replace(/\.xlsx$/, ".pdf")));
   const album = path.join(office.folder, `${sample.starter.key}.html`);
   const picture = path.join(office.folder, `${sample.starter.key}.png`);
   writeFileSync(album, albumOf(pages));

@@ -29,6 +29,15 @@ describe.each(starters.map((starter) => [starter.key, starter] as const))("%s.xl
     expect(formulas.filter((formula) => /LOAM\./i.test(formula))).toEqual([]);
     expect(formulas.filter((formula) => formula.includes("_xldudf_LOAM_")).length).toBeGreaterThan(0);
   });
+
+  it("stores add-in functions in the form that keeps its value in a program without the add-in", () => {
+    const kept = new OpenPackage(committed(`${key}.xlsx`));
+    const arrays = kept.paths
+      .filter((part) => part.startsWith("xl/worksheets/sheet"))
+      .flatMap((part) => [...kept.xml(part).getElementsByTagName("f")])
+      .filter((one) => one.getAttribute("t") === "array" && one.textContent?.includes("_xldudf_LOAM_"));
+    expect(arrays.map((one) => one.textContent)).toEqual([]);
+  });
 });
 
 describe("README.md of the samples", () => {

@@ -1,14 +1,11 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { addInOfManifest } from "../../../src/build/samples/add-in-of-manifest";
-import { frozenPlan } from "../../../src/build/samples/frozen-plan";
 import { problemsOf, waitingCells } from "../../../src/build/samples/problems";
 import { samplesReadme } from "../../../src/build/samples/readme";
 import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
 import { starters } from "../../../src/workbook/starters";
 import { smallPlan, smallValues } from "../../hosts/xlsx/small-plan";
-
-const answers = smallPlan.sheets[1];
 
 function valuesWith(row: number, column: number, value: Parameters<CalculatedCells["set"]>[3]): CalculatedCells {
   const values = new CalculatedCells();
@@ -50,34 +47,6 @@ describe("problemsOf", () => {
     expect(problems).toHaveLength(
       smallPlan.sheets.flatMap(({ cells }) => cells.filter(({ content }) => typeof content === "object")).length,
     );
-  });
-});
-
-describe("frozenPlan", () => {
-  const contentAt = (plan: typeof smallPlan, row: number, column: number) =>
-    plan.sheets[1]?.cells.find((cell) => cell.row === row && cell.column === column)?.content;
-
-  it("puts values in the place of all formulas", () => {
-    const frozen = frozenPlan(smallPlan, smallValues);
-    const formulas = frozen.sheets.flatMap(({ cells }) => cells.filter(({ content }) => typeof content === "object"));
-    expect(formulas).toEqual([]);
-    expect([contentAt(frozen, 2, 1), contentAt(frozen, 4, 1), contentAt(frozen, 5, 1)]).toEqual([
-      10676.6,
-      true,
-      "#N/A",
-    ]);
-  });
-  it("fills what a formula had spilled over", () => {
-    const frozen = frozenPlan(smallPlan, smallValues);
-    expect([contentAt(frozen, 7, 2), contentAt(frozen, 8, 2)]).toEqual(["lb/ac", 134]);
-  });
-  it("leaves the formulas alone that it is told to leave", () => {
-    const frozen = frozenPlan(smallPlan, smallValues, (formula) => formula.includes("LOAM"));
-    expect(contentAt(frozen, 4, 1)).toEqual({ formula: "=B3>2000" });
-    expect(contentAt(frozen, 2, 1)).toBe(10676.6);
-  });
-  it("does not touch the plan it is given", () => {
-    expect(answers?.cells.some(({ content }) => typeof content === "object")).toBe(true);
   });
 });
 

@@ -3,7 +3,6 @@ import path from "node:path";
 import { ValueType, Workbook, type Cell } from "exceljs";
 import { calculateSample } from "../../../src/build/samples/make-sample";
 import { findOffice, Office } from "../../../src/build/samples/office";
-import { frozenPlan } from "../../../src/build/samples/frozen-plan";
 import { isCellError } from "../../../src/functions/frame/cell";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
 import { cellAddress, isFormula } from "../../../src/hosts/xlsx/cells";
@@ -11,6 +10,7 @@ import { formulaTokens, isCall } from "../../../src/hosts/xlsx/formula-tokens";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";
+import { frozenPlan } from "./frozen-plan";
 
 /**
  * Has another spreadsheet program work out the native formulas of every sample and compares. Run by hand:

@@ -1,16 +1,13 @@
-import { isCellError } from "../../functions/frame/cell";
-import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
-import { isFormula } from "../../hosts/xlsx/cells";
-import type { CellPlan, FormulaPlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import { isCellError } from "../../../src/functions/frame/cell";
+import type { CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
+import { isFormula } from "../../../src/hosts/xlsx/cells";
+import type { CellPlan, FormulaPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 
-/**
- * The same workbook with formulas replaced by what they showed: all of them for a picture, or only those that
- * another spreadsheet program cannot work out.
- */
+/** The same workbook with the formulas that another spreadsheet program cannot work out replaced by what they showed. */
 export function frozenPlan(
   plan: WorkbookPlan,
   values: CalculatedWorkbook,
-  freezes: (formula: string) => boolean = () => true,
+  freezes: (formula: string) => boolean,
 ): WorkbookPlan {
   return { ...plan, sheets: plan.sheets.map((sheet) => frozenSheet(sheet, values, freezes)) };
 }
