@@ -1,3 +1,4 @@
+import { capitalFunctions } from "./capital";
 import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
@@ -17,6 +18,7 @@ const sourced: readonly WorksheetFunction[] = [
   ...materialFunctions,
   ...seedFunctions,
   ...moneyFunctions,
+  ...capitalFunctions,
   ...unitFunctions,
 ];
 

@@ -12,6 +12,16 @@ export const economicsSources = {
     title: "Crop enterprise budgets: gross, costs, margins, break-even price and yield",
     year: "yearly",
   },
+  "time-value-of-money": {
+    publisher: "By definition",
+    title: "Present value, annuity and capital recovery: money at interest, compounded once a year",
+    year: "definition",
+  },
+  "farmdoc-12-180-2022": {
+    publisher: "University of Illinois, farmdoc daily",
+    title: "(12):180, Evaluating Returns Necessary to Justify Installation of Tile Drainage (Schnitkey and others)",
+    year: "2022",
+  },
   "acre-geometry": {
     publisher: "By definition",
     title: "An acre is 43,560 square feet: 522,720 feet of row at one inch of row width",
