@@ -1,0 +1,33 @@
+import { integrate } from "./gauss-legendre";
+import { logGamma } from "./log-gamma";
+
+/** Where the averaged function changes, and over what width: the integration puts breakpoints there. */
+export interface Change {
+  readonly at: number;
+  readonly width: number;
+}
+
+const steps = [-9, -3, 0, 3, 9];
+
+/**
+ * The mean of f(s) over s = √(χ²/df), the spread that df degrees of freedom report when the true one is 1.
+ * Both the noncentral t and the studentized range are such means of a normal probability.
+ *
+ *   ∫ f(s) · df^(df/2) s^(df−1) exp(−df s²/2) / (Γ(df/2) 2^(df/2−1)) ds
+ */
+export function spreadAverage(f: (s: number) => number, df: number, change: Change): number {
+  const width = 1 / Math.sqrt(2 * df);
+  const low = Math.max(0, 1 - 9 * width);
+  const high = 1 + 9 * width;
+  const breakpoints = [
+    1,
+    ...steps.map((step) => 1 + step * width),
+    ...steps.map((step) => change.at + step * change.width),
+  ]
+    .filter((point) => point > low && point < high)
+    .sort((a, b) => a - b);
+  const half = df / 2;
+  const constant = half * Math.log(df) - logGamma(half) - (half - 1) * Math.LN2;
+  const density = (s: number) => Math.exp(constant + (df - 1) * Math.log(s) - half * s * s);
+  return integrate((s) => f(s) * density(s), [low, ...breakpoints, high]);
+}

@@ -1,0 +1,46 @@
+import { quadratureNodes } from "./gauss-legendre";
+import { invertCdf, upperEnd } from "./invert-cdf";
+import { normalCdf, normalPdf } from "./normal";
+import { spreadAverage } from "./spread-average";
+
+interface InnerNode {
+  readonly at: number;
+  readonly weight: number;
+  readonly below: number;
+}
+
+let innerNodes: readonly InnerNode[] | undefined;
+
+/**
+ * Chance that the range of `groups` normal means, over a spread known with df degrees of freedom, is at most q
+ * (Copenhaver and Holland 1988): the range of a normal sample averaged over the spread.
+ *
+ * @param groups number of means, 2 or more
+ * @param df degrees of freedom, above 0
+ */
+export function studentizedRangeCdf(q: number, groups: number, df: number): number {
+  if (!(groups >= 2 && df > 0) || Number.isNaN(q)) return Number.NaN;
+  if (q <= 0) return 0;
+  const chance = spreadAverage((s) => normalRangeCdf(q * s, groups), df, { at: 3 / q, width: 1 / q });
+  return Math.min(1, chance);
+}
+
+/** k ∫ φ(z) [Φ(z) − Φ(z − width)]^(k−1) dz */
+function normalRangeCdf(width: number, groups: number): number {
+  innerNodes ??= quadratureNodes([-8.5, -4, -1.5, 1, 4, 8.5]).map(({ at, weight }) => ({
+    at,
+    weight: weight * normalPdf(at),
+    below: normalCdf(at),
+  }));
+  let sum = 0;
+  for (const { at, weight, below } of innerNodes) sum += weight * (below - normalCdf(at - width)) ** (groups - 1);
+  return groups * sum;
+}
+
+/** The q that the studentized range stays below with chance p (0 to 1). */
+export function studentizedRangeQuantile(p: number, groups: number, df: number): number {
+  if (!(p >= 0 && p <= 1 && groups >= 2 && df > 0)) return Number.NaN;
+  if (p === 0 || p === 1) return p === 0 ? 0 : Infinity;
+  const cdf = (q: number) => studentizedRangeCdf(q, groups, df);
+  return invertCdf(cdf, p, { low: 0, high: upperEnd(cdf, p, 4) }, 1e-10);
+}
