@@ -1,3 +1,4 @@
+import { coverSources } from "./cover";
 import { economicsSources } from "./economics";
 import { fertilitySources } from "./fertility";
 import { nitrogenSources } from "./nitrogen";
@@ -6,6 +7,12 @@ import { seedSources } from "./seed";
 export type { Source } from "./source";
 
 /** Every citation, once. Key: publisher, number or subject, year; or the name of a definition. */
-export const sources = { ...fertilitySources, ...nitrogenSources, ...seedSources, ...economicsSources } as const;
+export const sources = {
+  ...fertilitySources,
+  ...nitrogenSources,
+  ...seedSources,
+  ...economicsSources,
+  ...coverSources,
+} as const;
 
 export type SourceKey = keyof typeof sources;

@@ -1,0 +1,227 @@
+import type { Cited } from "../table";
+
+/** Draft in lbf: soil factor × (constant + linear mph + square mph²) × width × depth. */
+export interface DraftRow extends Cited {
+  readonly label: string;
+  readonly also: readonly string[];
+  /** What the width is counted in. */
+  readonly perWidth: "ft" | "tools" | "rows";
+  readonly constant: number;
+  readonly linear: number;
+  readonly square: number;
+  readonly fine: number;
+  readonly medium: number;
+  readonly coarse: number;
+  readonly countsDepth: boolean;
+}
+
+const d497 = { mark: "M", source: "asabe-d497", locator: "Table 1" } as const;
+
+export const drafts = {
+  subsoilerNarrow: {
+    label: "subsoiler, narrow points",
+    also: ["subsoiler", "ripper"],
+    perWidth: "tools",
+    constant: 129,
+    linear: 0,
+    square: 2.7,
+    fine: 1,
+    medium: 0.7,
+    coarse: 0.45,
+    countsDepth: true,
+    ...d497,
+  },
+  subsoilerWinged: {
+    label: "subsoiler, winged points",
+    also: [],
+    perWidth: "tools",
+    constant: 167,
+    linear: 0,
+    square: 3.5,
+    fine: 1,
+    medium: 0.7,
+    coarse: 0.45,
+    countsDepth: true,
+    ...d497,
+  },
+  moldboardPlow: {
+    label: "moldboard plow",
+    also: ["plow"],
+    perWidth: "ft",
+    constant: 113,
+    linear: 0,
+    square: 2.3,
+    fine: 1,
+    medium: 0.7,
+    coarse: 0.45,
+    countsDepth: true,
+    ...d497,
+  },
+  chiselStraight: {
+    label: "chisel plow, 2-in straight points",
+    also: [],
+    perWidth: "tools",
+    constant: 52,
+    linear: 4.9,
+    square: 0,
+    fine: 1,
+    medium: 0.85,
+    coarse: 0.65,
+    countsDepth: true,
+    ...d497,
+  },
+  chiselShovel: {
+    label: "chisel plow, 3-in shovels or 14-in sweeps",
+    also: ["chisel plow, 3-in shovels", "chisel plow, 14-in sweeps", "chisel plow, sweeps"],
+    perWidth: "tools",
+    constant: 61,
+    linear: 5.8,
+    square: 0,
+    fine: 1,
+    medium: 0.85,
+    coarse: 0.65,
+    countsDepth: true,
+    ...d497,
+  },
+  chiselTwisted: {
+    label: "chisel plow, 4-in twisted shovels",
+    also: [],
+    perWidth: "tools",
+    constant: 70,
+    linear: 6.7,
+    square: 0,
+    fine: 1,
+    medium: 0.85,
+    coarse: 0.65,
+    countsDepth: true,
+    ...d497,
+  },
+  tandemPrimary: {
+    label: "tandem disk, primary",
+    also: [],
+    perWidth: "ft",
+    constant: 53,
+    linear: 4.6,
+    square: 0,
+    fine: 1,
+    medium: 0.88,
+    coarse: 0.78,
+    countsDepth: true,
+    ...d497,
+  },
+  tandemSecondary: {
+    label: "tandem disk, secondary",
+    also: ["tandem disk, finishing"],
+    perWidth: "ft",
+    constant: 37,
+    linear: 3.2,
+    square: 0,
+    fine: 1,
+    medium: 0.88,
+    coarse: 0.78,
+    countsDepth: true,
+    ...d497,
+  },
+  offsetPrimary: {
+    label: "offset disk, primary",
+    also: [],
+    perWidth: "ft",
+    constant: 62,
+    linear: 5.4,
+    square: 0,
+    fine: 1,
+    medium: 0.88,
+    coarse: 0.78,
+    countsDepth: true,
+    ...d497,
+  },
+  offsetSecondary: {
+    label: "offset disk, secondary",
+    also: [],
+    perWidth: "ft",
+    constant: 44,
+    linear: 3.8,
+    square: 0,
+    fine: 1,
+    medium: 0.88,
+    coarse: 0.78,
+    countsDepth: true,
+    ...d497,
+  },
+  cultivatorPrimary: {
+    label: "field cultivator, primary",
+    also: ["field cultivator first"],
+    perWidth: "tools",
+    constant: 26,
+    linear: 2.5,
+    square: 0,
+    fine: 1,
+    medium: 0.85,
+    coarse: 0.65,
+    countsDepth: true,
+    ...d497,
+  },
+  cultivatorSecondary: {
+    label: "field cultivator, secondary",
+    also: ["field cultivator after tillage"],
+    perWidth: "tools",
+    constant: 19,
+    linear: 1.8,
+    square: 0,
+    fine: 1,
+    medium: 0.85,
+    coarse: 0.65,
+    countsDepth: true,
+    ...d497,
+  },
+  planterSeed: {
+    label: "row planter, seed only",
+    also: ["planter"],
+    perWidth: "rows",
+    constant: 200,
+    linear: 0,
+    square: 0,
+    fine: 1,
+    medium: 1,
+    coarse: 1,
+    countsDepth: false,
+    ...d497,
+  },
+  planterFull: {
+    label: "row planter, with fertilizer and herbicide",
+    also: [],
+    perWidth: "rows",
+    constant: 350,
+    linear: 0,
+    square: 0,
+    fine: 1,
+    medium: 1,
+    coarse: 1,
+    countsDepth: false,
+    ...d497,
+  },
+  noTillPlanter: {
+    label: "no-till planter, a fluted coulter per row",
+    also: ["no-till planter"],
+    perWidth: "rows",
+    constant: 410,
+    linear: 0,
+    square: 0,
+    fine: 1,
+    medium: 0.96,
+    coarse: 0.92,
+    countsDepth: false,
+    ...d497,
+  },
+} as const satisfies Record<string, DraftRow>;
+
+export type DraftKey = keyof typeof drafts;
+
+/** Soils by how hard they pull. */
+export const draftSoils = {
+  fine: { label: "fine", also: ["clay", "clay loam", "silty clay", "heavy"] },
+  medium: { label: "medium", also: ["loam", "silt loam"] },
+  coarse: { label: "coarse", also: ["sand", "sandy", "sandy loam", "light"] },
+} as const;
+
+export type DraftSoilKey = keyof typeof draftSoils;
