@@ -1,3 +1,5 @@
+import { betaQuantile, betaSplit } from "./beta";
+
 /** What a person expects of an uncertain amount: the lowest, the likeliest and the highest, in one unit. */
 export interface ThreePoints {
   readonly low: number;
@@ -55,4 +57,33 @@ function triangularQuantile(share: number, { low, likely, high }: ThreePoints): 
   return share * width <= likely - low
     ? low + Math.sqrt(share * width * (likely - low))
     : high - Math.sqrt((1 - share) * width * (high - likely));
+}
+
+/** How much more the likeliest value counts than either end in a PERT range. */
+const likeliestWeight = 4;
+
+/**
+ * PERT distribution: a beta curve over the range, smooth where the triangle has a corner and thinner at its ends.
+ *
+ *   a = 1 + 4 (likely - low) / (high - low)      b = 1 + 4 (high - likely) / (high - low)
+ *   mean = (low + 4 likely + high) / 6           sd² = (mean - low)(high - mean) / 7
+ *
+ * The sd is that of the beta curve; the project planner's (high - low) / 6 is another number.
+ *
+ * @source three-point-range
+ */
+export function pert(points: ThreePoints): ThreePointSpread {
+  const { low, likely, high } = points;
+  const width = high - low;
+  // Three equal values and values out of order are the same for every shape.
+  if (!(width > 0 && low <= likely && likely <= high)) return triangular(points);
+  const a = 1 + likeliestWeight * ((likely - low) / width);
+  const b = 1 + likeliestWeight * ((high - likely) / width);
+  const mean = low + width * (a / (a + b));
+  return {
+    mean,
+    sd: Math.sqrt(((mean - low) * (high - mean)) / (likeliestWeight + 3)),
+    cdf: (x) => betaSplit({ below: (x - low) / width, above: (high - x) / width }, a, b),
+    quantile: (share) => low + width * betaQuantile(share, a, b),
+  };
 }
