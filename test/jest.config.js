@@ -5,6 +5,7 @@ const root = path.resolve(__dirname, "..");
 /** Packages that come as ECMAScript modules only, which jest has to translate. */
 const modulesOnly = [
   "hucre",
+  "ml-levenberg-marquardt",
   ..."lodash-es nanoid kdbush rbush quickselect franc-min trigram-utils n-gram collapse-white-space cjk-regex".split(
     " ",
   ),
