@@ -38,7 +38,7 @@ export function paybackYears({ investmentUsd, yearlyGainUsd, rate }: PaybackInpu
 function refuseNever(yearlyGainUsd: number, interestUsdPerYr: number): never {
   const because =
     interestUsdPerYr > 0
-      ? `never pays it back: interest alone is ${Number(interestUsdPerYr.toPrecision(6))} $/yr; got ${yearlyGainUsd}.`
+      ? `interest alone is ${Number(interestUsdPerYr.toPrecision(6))} $/yr, so this never pays it back; got ${yearlyGainUsd}.`
       : `must be above 0 to pay anything back; got ${yearlyGainUsd}.`;
   refuse({ kind: "refused", argument: "yearlyGain", because });
 }
