@@ -10,7 +10,12 @@ export interface Bracket {
  *
  * @param tolerance relative; left out, the search stops at the last digits of a double
  */
-export function invertCdf(cdf: (x: number) => number, level: number, { low, high }: Bracket, tolerance = 2e-16): number {
+export function invertCdf(
+  cdf: (x: number) => number,
+  level: number,
+  { low, high }: Bracket,
+  tolerance = 2e-16,
+): number {
   let a = { x: high, y: cdf(high) - level };
   let b = { x: low, y: cdf(low) - level };
   let c = a;

@@ -96,6 +96,7 @@ function ratio(top: readonly number[], bottom: readonly number[], x: number): nu
 
 function polynomial(coefficients: readonly number[], x: number): number {
   let sum = 0;
-  for (const coefficient of coefficients) sum = sum * x + coefficient;
+  // Counted by index: this is the innermost loop of every integral.
+  for (let index = 0; index < coefficients.length; index++) sum = sum * x + (coefficients[index] ?? 0);
   return sum;
 }

@@ -7,6 +7,8 @@ export interface Change {
   readonly width: number;
 }
 
+/** Of the density, which is near 1 where it matters: below this a point adds nothing to the answer's digits. */
+const negligible = 1e-14;
 const steps = [-9, -3, 0, 3, 9];
 
 /**
@@ -15,19 +17,20 @@ const steps = [-9, -3, 0, 3, 9];
  *
  *   ∫ f(s) · df^(df/2) s^(df−1) exp(−df s²/2) / (Γ(df/2) 2^(df/2−1)) ds
  */
-export function spreadAverage(f: (s: number) => number, df: number, change: Change): number {
+export function spreadAverage(f: (s: number) => number, df: number, change?: Change): number {
   const width = 1 / Math.sqrt(2 * df);
   const low = Math.max(0, 1 - 9 * width);
   const high = 1 + 9 * width;
-  const breakpoints = [
-    1,
-    ...steps.map((step) => 1 + step * width),
-    ...steps.map((step) => change.at + step * change.width),
-  ]
+  const breakpoints = [{ at: 1, width }, ...(change ? [change] : [])]
+    .flatMap((feature) => steps.map((step) => feature.at + step * feature.width))
     .filter((point) => point > low && point < high)
     .sort((a, b) => a - b);
   const half = df / 2;
   const constant = half * Math.log(df) - logGamma(half) - (half - 1) * Math.LN2;
   const density = (s: number) => Math.exp(constant + (df - 1) * Math.log(s) - half * s * s);
-  return integrate((s) => f(s) * density(s), [low, ...breakpoints, high]);
+  const weighted = (s: number) => {
+    const height = density(s);
+    return height < negligible ? 0 : height * f(s);
+  };
+  return integrate(weighted, [low, ...breakpoints, high]);
 }

@@ -21,13 +21,13 @@ let innerNodes: readonly InnerNode[] | undefined;
 export function studentizedRangeCdf(q: number, groups: number, df: number): number {
   if (!(groups >= 2 && df > 0) || Number.isNaN(q)) return Number.NaN;
   if (q <= 0) return 0;
-  const chance = spreadAverage((s) => normalRangeCdf(q * s, groups), df, { at: 3 / q, width: 1 / q });
+  const chance = spreadAverage((s) => normalRangeCdf(q * s, groups), df, q > 8 ? { at: 0, width: 1 / q } : undefined);
   return Math.min(1, chance);
 }
 
 /** k ∫ φ(z) [Φ(z) − Φ(z − width)]^(k−1) dz */
 function normalRangeCdf(width: number, groups: number): number {
-  innerNodes ??= quadratureNodes([-8.5, -4, -1.5, 1, 4, 8.5]).map(({ at, weight }) => ({
+  innerNodes ??= quadratureNodes([-8.5, -3, 0, 3, 8.5]).map(({ at, weight }) => ({
     at,
     weight: weight * normalPdf(at),
     below: normalCdf(at),
