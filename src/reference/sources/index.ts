@@ -2,6 +2,7 @@ import { coverSources } from "./cover";
 import { economicsSources } from "./economics";
 import { fertilitySources } from "./fertility";
 import { nitrogenSources } from "./nitrogen";
+import { protectionSources } from "./protection";
 import { seedSources } from "./seed";
 
 export type { Source } from "./source";
