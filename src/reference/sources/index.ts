@@ -14,6 +14,7 @@ export const sources = {
   ...seedSources,
   ...economicsSources,
   ...coverSources,
+  ...protectionSources,
 } as const;
 
 export type SourceKey = keyof typeof sources;
