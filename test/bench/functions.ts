@@ -8,11 +8,14 @@ const rows = 1_048_575;
 const calls = 100_000;
 
 /** Speed of the runner, on the function a farm plan calls most. */
-export function functionSpeeds(): Figure[] {
+function functionSpeeds(): Figure[] {
   const yields: CellIn[][] = Array.from({ length: rows }, (_, row) => [100 + (row % 150)]);
   const spilled = median(3, () => runFunction(removalOnSheet, ["corn", yields, "K2O"]));
   const single = median(3, () => {
     for (let call = 0; call < calls; call++) runFunction(removalOnSheet, ["corn", 100 + (call % 150), "K2O"]);
+  });
+  const asMany = median(3, () => {
+    for (let call = 0; call < rows; call++) runFunction(removalOnSheet, ["corn", 100 + (call % 150), "K2O"]);
   });
   const bare = median(3, () => {
     yields.map(([yieldPerAc]) => [bareRemoval(Number(yieldPerAc))]);
@@ -29,8 +32,9 @@ export function functionSpeeds(): Figure[] {
     },
     {
       what: "per single-cell call",
-      value: (single / calls) * 1e6,
+      value: (asMany / rows) * 1e6,
       unit: "ns",
+      limit: Math.round((3 * bare * 1e6) / rows),
       against: { what: "bare formula", value: (bare / rows) * 1e6 },
     },
   ];
@@ -40,3 +44,5 @@ function bareRemoval(yieldPerAc: number): number {
   return removal({ crop: "corn", yieldPerAc, nutrient: "K2O", part: null, set: null, moisturePct: null })
     .removedLbPerAc;
 }
+
+console.log(JSON.stringify(functionSpeeds()));

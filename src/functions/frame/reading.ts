@@ -38,6 +38,8 @@ export interface Reader {
   readonly name: string;
   /** One cell a time, against a whole range at once. */
   readonly takesOneCell: boolean;
+  /** The value of an argument left out; a problem where it is needed. */
+  readonly whenBlank: unknown;
   readCell(cell: CellIn): unknown;
   readRange(raw: RawArgument): unknown;
 }
@@ -49,6 +51,7 @@ export function readerFor(name: string, argument: Argument): Reader {
   return {
     name,
     takesOneCell: inner.shape === "one",
+    whenBlank,
     readCell: inner.shape === "one" ? (cell) => readOne(inner, cell, name, whenBlank) : () => whenBlank,
     readRange(raw) {
       const cells = toMatrix(raw);

@@ -20,7 +20,14 @@ interface Moving {
   readonly columns: number;
 }
 
-const readersOf = new WeakMap<WorksheetFunction, readonly Reader[]>();
+/** What is worked out once per function. */
+interface Prepared {
+  readonly readers: readonly Reader[];
+  /** What compute receives of arguments that are left out; a copy of it takes the others. */
+  readonly leftOut: Values;
+}
+
+const preparedOf = new WeakMap<WorksheetFunction, Prepared>();
 
 /**
  * Calls a worksheet function the way a sheet does. Never throws: whatever goes wrong comes back as an error cell.
@@ -30,8 +37,13 @@ const readersOf = new WeakMap<WorksheetFunction, readonly Reader[]>();
  */
 export function runFunction(fn: WorksheetFunction, raw: readonly RawArgument[]): CellOut[][] {
   try {
-    const values: Values = {};
-    const { moving, problem } = readStill(fn, raw, values);
+    const { readers, leftOut } = prepared(fn);
+    const values = { ...leftOut };
+    if (fn.returns.shape === "one" && !hasRange(raw)) {
+      const stuck = readCells(readers, raw, values);
+      return [[stuck ? stuck.cell : answer(fn as EachCell, values)]];
+    }
+    const { moving, problem } = readStill(fn, readers, raw, values);
     if (fn.returns.shape === "table") return problem ? [[problem.cell]] : tableOf(fn as WholeTable, values);
     if (moving.length === 0) return [[problem ? problem.cell : answer(fn as EachCell, values)]];
     return runEachCell(fn as EachCell, moving, problem, values);
@@ -43,7 +55,7 @@ export function runFunction(fn: WorksheetFunction, raw: readonly RawArgument[]):
 /** The values compute would receive for a call of single cells, for showing the working. Throws faults. */
 export function readValues(fn: WorksheetFunction, raw: readonly RawArgument[]): Values {
   const values: Values = {};
-  readers(fn).forEach((reader, index) => {
+  prepared(fn).readers.forEach((reader, index) => {
     const value = reader.readRange(raw[index]);
     if (value instanceof Problem) throw new ArrivedError(value.cell);
     values[reader.name] = value;
@@ -51,21 +63,40 @@ export function readValues(fn: WorksheetFunction, raw: readonly RawArgument[]): 
   return values;
 }
 
-function readers(fn: WorksheetFunction): readonly Reader[] {
-  let known = readersOf.get(fn);
+function prepared(fn: WorksheetFunction): Prepared {
+  let known = preparedOf.get(fn);
   if (!known) {
-    known = Object.entries<Argument>(fn.args).map(([name, argument]) => readerFor(name, argument));
-    readersOf.set(fn, known);
+    const readers = Object.entries<Argument>(fn.args).map(([name, argument]) => readerFor(name, argument));
+    known = { readers, leftOut: Object.fromEntries(readers.map(({ name, whenBlank }) => [name, whenBlank])) };
+    preparedOf.set(fn, known);
   }
   return known;
 }
 
+function hasRange(raw: readonly RawArgument[]): boolean {
+  for (const given of raw) if (typeof given === "object" && isMatrix(given)) return true;
+  return false;
+}
+
+/** Reads a call of single cells: most calls of a sheet are. */
+function readCells(readers: readonly Reader[], raw: readonly RawArgument[], values: Values): Problem | undefined {
+  let problem: Problem | undefined;
+  for (let index = 0; index < readers.length; index++) {
+    const reader = readers[index] as Reader; // within bounds
+    const given = (raw[index] ?? null) as CellIn; // no matrix among them
+    const value = given === null && reader.takesOneCell ? reader.whenBlank : readGiven(reader, given);
+    if (value instanceof Problem) problem = Problem.worse(problem, value);
+    else if (value !== reader.whenBlank) values[reader.name] = value;
+  }
+  return problem;
+}
+
 /** Reads every argument that is the same for all answers and sets the ranges aside. */
-function readStill(fn: WorksheetFunction, raw: readonly RawArgument[], values: Values) {
+function readStill(fn: WorksheetFunction, readers: readonly Reader[], raw: readonly RawArgument[], values: Values) {
   const moving: Moving[] = [];
   let problem: Problem | undefined;
   let index = 0;
-  for (const reader of readers(fn)) {
+  for (const reader of readers) {
     const given = raw[index++];
     const range = isMatrix(given) ? rangeOf(reader, given) : undefined;
     if (range && reader.takesOneCell && range.rows * range.columns > 1) {

@@ -23,7 +23,8 @@ export function vocabulary<Key extends string>(name: string, words: Readonly<Rec
     name,
     words,
     find(text) {
-      if (seen.has(text)) return seen.get(text);
+      const known = seen.get(text);
+      if (known !== undefined || seen.has(text)) return known;
       index ??= indexOf(words);
       const found = index.get(fold(text)) ?? index.get(singular(fold(text)));
       if (seen.size < 1000) seen.set(text, found);
