@@ -1,6 +1,8 @@
 import { coverSources } from "./cover";
+import { drainageSources } from "./drainage";
 import { economicsSources } from "./economics";
 import { fertilitySources } from "./fertility";
+import { harvestSources } from "./harvest";
 import { nitrogenSources } from "./nitrogen";
 import { protectionSources } from "./protection";
 import { seedSources } from "./seed";
@@ -14,6 +16,8 @@ export const sources = {
   ...seedSources,
   ...economicsSources,
   ...coverSources,
+  ...drainageSources,
+  ...harvestSources,
   ...protectionSources,
 } as const;
 
