@@ -1,9 +1,12 @@
+import { budgetFunctions } from "./budget";
 import { capitalFunctions } from "./capital";
 import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
 import { nitrogenFunctions } from "./nitrogen";
 import { nutrientFunctions } from "./nutrients";
+import { protectionFunctions } from "./protection";
+import { rentFunctions } from "./rent";
 import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
 import { soilReadingFunctions } from "./soil-readings";
@@ -17,7 +20,10 @@ const sourced: readonly WorksheetFunction[] = [
   ...soilReadingFunctions,
   ...materialFunctions,
   ...seedFunctions,
+  ...protectionFunctions,
   ...moneyFunctions,
+  ...budgetFunctions,
+  ...rentFunctions,
   ...capitalFunctions,
   ...unitFunctions,
 ];

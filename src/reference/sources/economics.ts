@@ -22,6 +22,21 @@ export const economicsSources = {
     title: "(12):180, Evaluating Returns Necessary to Justify Installation of Tile Drainage (Schnitkey and others)",
     year: "2022",
   },
+  "iowa-c2-21-2023": {
+    publisher: "Iowa State University Extension",
+    title: "Ag Decision Maker C2-21, Flexible Farm Lease Agreements",
+    year: "2023",
+  },
+  "lease-definitions": {
+    publisher: "By definition",
+    title: "Crop-share and indexed rents: what owner and tenant put in and take out",
+    year: "definition",
+  },
+  "cimmyt-1976": {
+    publisher: "International Maize and Wheat Improvement Center (CIMMYT)",
+    title: "From Agronomic Data to Farmer Recommendations (Perrin and others), with the revision of 1988",
+    year: "1976",
+  },
   "acre-geometry": {
     publisher: "By definition",
     title: "An acre is 43,560 square feet: 522,720 feet of row at one inch of row width",
