@@ -106,7 +106,16 @@ function browserPage(mode) {
   };
 }
 
+/** What keeps the browser page working without a network; a script on its own. */
+function offlineWorker(mode) {
+  return {
+    ...common(mode),
+    name: "offline-worker",
+    entry: { "service-worker": "./src/hosts/browser/offline/service-worker.ts" },
+  };
+}
+
 module.exports = (_environment, { mode = "production" }) => {
   const selfHosted = process.env.LOAMSHEET_OFFICE_JS === "self";
-  return [addIn(mode, selfHosted), browserPage(mode)];
+  return [addIn(mode, selfHosted), browserPage(mode), offlineWorker(mode)];
 };

@@ -7,6 +7,7 @@ import { sourcePage } from "./help/source-page";
 import { startPage } from "./help/start-page";
 import { writeIcons } from "./icons/write-icons";
 import { developmentUrl, manifestFor } from "./manifest";
+import { offlineFiles } from "./offline/offline-files";
 
 /** What is made from the declarations, beside the bundles: registration file, help, icons, manifest. */
 const site = (process.env["LOAMSHEET_URL"] ?? developmentUrl).replace(/\/$/, "");
@@ -20,6 +21,7 @@ write("help/sources.html", sourcePage(allFunctions));
 copyFileSync(path.join(__dirname, "help/help.css"), path.join(dist, "help/help.css"));
 writeIcons(path.join(dist, "assets"));
 write("manifest.xml", manifestFor(readFileSync(path.join(project, "manifest.xml"), "utf8"), { url: site }));
+write("offline.json", JSON.stringify(offlineFiles(dist)));
 // Last, because its date says that the build is whole.
 write("functions.json", JSON.stringify(metadataFor(allFunctions, site)));
 

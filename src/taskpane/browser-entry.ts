@@ -2,6 +2,7 @@ import "./pane/pane.css";
 import "./browser.css";
 import { allFunctions } from "../functions";
 import { BrowserWorkbook } from "../hosts/browser";
+import { keepOffline } from "../hosts/browser/offline/keep-offline";
 import { mountPane } from "./pane";
 import { showReadableSheet } from "./readable-sheet";
 
@@ -23,6 +24,7 @@ async function start(): Promise<void> {
   });
   showReadableSheet(workbook, { button: part("read-as-table"), grid: part("grid"), sheet: part("sheet-table") });
   moveWithF6(workbook);
+  void keepOffline();
   // For the browser tests, which cannot read a drawn grid.
   Object.assign(window, { loamsheet: workbook.host });
 }

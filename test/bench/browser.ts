@@ -1,13 +1,6 @@
-import type { WorkbookHost } from "../../src/hosts/port";
 import { defaultChoices, makePlan, starters } from "../../src/workbook/starters";
 import { serveBuiltPages, until } from "../browser/page";
 import type { Figure } from "./figure";
-
-declare global {
-  interface Window {
-    loamsheet?: WorkbookHost;
-  }
-}
 
 /** The built page in a real browser: until it answers, and until the farm plan stands calculated in it. */
 export async function browserSpeeds(): Promise<Figure[]> {

@@ -2,6 +2,14 @@ import { createReadStream, existsSync } from "node:fs";
 import http from "node:http";
 import path from "node:path";
 import { chromium, type Browser, type BrowserContext, type Page } from "playwright-core";
+import type { WorkbookHost } from "../../src/hosts/port";
+
+declare global {
+  interface Window {
+    /** Put there by the page for tests: a drawn grid cannot be read otherwise. */
+    loamsheet?: WorkbookHost;
+  }
+}
 
 const builtFolder = process.env["LOAMSHEET_DIST"] ?? path.resolve(__dirname, "../../dist");
 const browserPath = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
@@ -19,6 +27,8 @@ export interface BuiltPages {
   readonly address: string;
   /** Opens a page in a browser that remembers nothing; options are those of a playwright context. */
   open(file: string, options?: Parameters<Browser["newContext"]>[0]): Promise<OpenedPage>;
+  /** Takes the server away and leaves the browser open, as when the network goes. */
+  unplug(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -41,12 +51,17 @@ export async function serveBuiltPages(): Promise<BuiltPages> {
     executablePath: browserPath,
     args: ["--no-sandbox", "--disable-gpu", "--headless"],
   });
+  const unplug = async () => {
+    server.closeAllConnections();
+    if (server.listening) await new Promise((resolve) => server.close(resolve));
+  };
   return {
     address,
     open: (file, options) => openPage(browser, address, file, options),
+    unplug,
     async stop() {
       await browser.close();
-      await new Promise((resolve) => server.close(resolve));
+      await unplug();
     },
   };
 }
@@ -57,7 +72,12 @@ async function openPage(
   file: string,
   options: Parameters<Browser["newContext"]>[0],
 ): Promise<OpenedPage> {
-  const context = await browser.newContext({ viewport: { width: 1366, height: 820 }, ...options });
+  const context = await browser.newContext({
+    viewport: { width: 1366, height: 820 },
+    // Keeping ten megabytes for later would slow down every test that does not ask for it.
+    serviceWorkers: "block",
+    ...options,
+  });
   const page = await context.newPage();
   const troubles: string[] = [];
   const foreign: string[] = [];

@@ -1,13 +1,7 @@
 import { Workbook, type Cell } from "exceljs";
 import type { Page } from "playwright-core";
-import type { HostRange, WorkbookHost } from "../../src/hosts/port";
+import type { HostRange } from "../../src/hosts/port";
 import { serveBuiltPages, until, type BuiltPages } from "../browser/page";
-
-declare global {
-  interface Window {
-    loamsheet?: WorkbookHost;
-  }
-}
 
 jest.setTimeout(120_000);
 

@@ -1,19 +1,12 @@
 import { source as axeSource } from "axe-core";
 import { Workbook } from "exceljs";
 import type { Page } from "playwright-core";
-import type { FillReceipt, HostRange, WorkbookHost } from "../../../src/hosts/port";
+import type { FillReceipt, HostRange } from "../../../src/hosts/port";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { colorAt } from "../../browser/color-at";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 import { samplePlan } from "../sample-plan";
 import { cell, plan, sheet } from "../small-plan";
-
-declare global {
-  interface Window {
-    /** Put there by the page for tests: a drawn grid cannot be read otherwise. */
-    loamsheet?: WorkbookHost;
-  }
-}
 
 jest.setTimeout(60_000);
 

@@ -2,16 +2,9 @@ import { allFunctions } from "../../../src/functions";
 import { isCellError } from "../../../src/functions/frame/cell";
 import { areaAddress, sheetAddress } from "../../../src/hosts/address";
 import { calculate } from "../../../src/hosts/engine";
-import type { WorkbookHost } from "../../../src/hosts/port";
 import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { defaultChoices, makePlan, starters, type Starter } from "../../../src/workbook/starters";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
-
-declare global {
-  interface Window {
-    loamsheet?: WorkbookHost;
-  }
-}
 
 jest.setTimeout(120_000);
 
