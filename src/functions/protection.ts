@@ -1,0 +1,22 @@
+import type { WorksheetFunction } from "./frame";
+import { sprayBand, sprayDensity } from "./protection/carrier";
+import { nozzleFlowAt, sprayCourse, sprayFlow, sprayPressure, spraySpeed, sprayVolume } from "./protection/nozzles";
+import { productFromActive, sprayAdjuvant, tankFill, tankLoads } from "./protection/tank";
+import { tankPlan } from "./protection/tank-plan";
+
+/** Everything this family puts on the sheet. */
+export const protectionFunctions: readonly WorksheetFunction[] = [
+  sprayFlow,
+  sprayVolume,
+  spraySpeed,
+  sprayCourse,
+  sprayPressure,
+  nozzleFlowAt,
+  sprayDensity,
+  sprayBand,
+  productFromActive,
+  tankFill,
+  tankLoads,
+  tankPlan,
+  sprayAdjuvant,
+];
