@@ -1,5 +1,6 @@
 import { budgetFunctions } from "./budget";
 import { capitalFunctions } from "./capital";
+import { coverFunctions } from "./cover";
 import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
@@ -21,6 +22,7 @@ const sourced: readonly WorksheetFunction[] = [
   ...materialFunctions,
   ...seedFunctions,
   ...protectionFunctions,
+  ...coverFunctions,
   ...moneyFunctions,
   ...budgetFunctions,
   ...rentFunctions,

@@ -14,9 +14,8 @@ export const residueKinds = {
 
 export type ResidueKindKey = keyof typeof residueKinds;
 
-/** Which crops leave fragile residue. */
+/** Which crops leave fragile residue; wheat under 45 bu/ac does too. */
 export const residueClasses = {
   mark: "V",
   source: "scs-residue-1992",
-  note: "Wheat under 45 bu/ac leaves fragile residue too.",
 } as const satisfies Cited;

@@ -6,6 +6,8 @@ export interface CoverKept extends Cited {
   readonly also: readonly string[];
   readonly nonFragile: readonly [low: number, high: number];
   readonly fragile: readonly [low: number, high: number];
+  /** A season's weathering, not a pass over the field. */
+  readonly isWinter?: true;
 }
 
 const remaining = { mark: "M", source: "scs-residue-1992" } as const;
@@ -467,13 +469,15 @@ export const coverKept = {
     also: ["overwinter after summer harvest"],
     nonFragile: [70, 90],
     fragile: [65, 85],
+    isWinter: true,
     ...remaining,
   },
   winterAfterFall: {
     label: "winter after fall harvest",
-    also: ["overwinter after fall harvest"],
+    also: ["overwinter after fall harvest", "winter", "overwinter"],
     nonFragile: [80, 95],
     fragile: [70, 80],
+    isWinter: true,
     ...remaining,
   },
   mulchTiller2: {
