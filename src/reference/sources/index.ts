@@ -1,9 +1,11 @@
 import { coverSources } from "./cover";
+import { curveSources } from "./curves";
 import { drainageSources } from "./drainage";
 import { economicsSources } from "./economics";
 import { fertilitySources } from "./fertility";
 import { harvestSources } from "./harvest";
 import { nitrogenSources } from "./nitrogen";
+import { practiceSources } from "./practices";
 import { protectionSources } from "./protection";
 import { seedSources } from "./seed";
 
@@ -19,6 +21,8 @@ export const sources = {
   ...drainageSources,
   ...harvestSources,
   ...protectionSources,
+  ...curveSources,
+  ...practiceSources,
 } as const;
 
 export type SourceKey = keyof typeof sources;
