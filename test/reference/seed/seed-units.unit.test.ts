@@ -1,4 +1,4 @@
-import { seedUnits } from "../../src/reference/seed/seed-units";
+import { seedUnits } from "../../../src/reference/seed/seed-units";
 
 describe("the trade's seed units", () => {
   it("are frozen: three rows, 420,000 seeds together", () => {

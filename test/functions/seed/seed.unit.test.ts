@@ -1,5 +1,5 @@
-import { explain } from "../../src/functions/frame/explain";
-import { runFunction } from "../../src/functions/frame/run";
+import { explain } from "../../../src/functions/frame/explain";
+import { runFunction } from "../../../src/functions/frame/run";
 import {
   rowLength,
   seedCost,
@@ -8,7 +8,7 @@ import {
   seedSpacing,
   seedUnits,
   standCount,
-} from "../../src/functions/seed";
+} from "../../../src/functions/seed";
 
 const messageOf = (cells: readonly (readonly unknown[])[]) => (cells[0]?.[0] as { message?: string }).message;
 
