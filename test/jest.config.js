@@ -6,6 +6,8 @@ const root = path.resolve(__dirname, "..");
 const modulesOnly = [
   "hucre",
   "ml-levenberg-marquardt",
+  "is-any-array",
+  "ml-array-[^/]+",
   ..."lodash-es nanoid kdbush rbush quickselect franc-min trigram-utils n-gram collapse-white-space cjk-regex".split(
     " ",
   ),

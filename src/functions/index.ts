@@ -1,6 +1,7 @@
 import { budgetFunctions } from "./budget";
 import { capitalFunctions } from "./capital";
 import { coverFunctions } from "./cover";
+import { curveFunctions } from "./curves";
 import type { WorksheetFunction } from "./frame";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
@@ -12,6 +13,7 @@ import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
 import { soilReadingFunctions } from "./soil-readings";
 import { sourceFunction } from "./source";
+import { trialFunctions } from "./trials";
 import { unitFunctions } from "./units";
 
 const sourced: readonly WorksheetFunction[] = [
@@ -27,6 +29,8 @@ const sourced: readonly WorksheetFunction[] = [
   ...budgetFunctions,
   ...rentFunctions,
   ...capitalFunctions,
+  ...trialFunctions,
+  ...curveFunctions,
   ...unitFunctions,
 ];
 
