@@ -8,6 +8,7 @@ import { nitrogenSources } from "./nitrogen";
 import { practiceSources } from "./practices";
 import { protectionSources } from "./protection";
 import { seedSources } from "./seed";
+import { trialSources } from "./trials";
 
 export type { Source } from "./source";
 
@@ -18,6 +19,7 @@ export const sources = {
   ...seedSources,
   ...economicsSources,
   ...coverSources,
+  ...trialSources,
   ...drainageSources,
   ...harvestSources,
   ...protectionSources,

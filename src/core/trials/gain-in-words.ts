@@ -1,0 +1,64 @@
+import { studentTCdf } from "../statistics/student-t";
+
+/** A gain as a trial measured it. */
+export interface MeasuredGain {
+  readonly gain: number;
+  readonly standardError: number;
+  readonly df: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface GainMoney {
+  readonly priceUsdPerBu: number;
+  readonly costUsdPerAc: number;
+}
+
+export interface GainPays {
+  /** The gain that just pays the cost. */
+  readonly paysFromBuPerAc: number;
+  readonly netUsdPerAc: number;
+  readonly netLowUsdPerAc: number;
+  readonly netHighUsdPerAc: number;
+  readonly chancePct: number;
+}
+
+/**
+ * What a measured gain is worth and the chance that it pays, given this trial alone: the t curve around the measured
+ * gain, beyond the gain that pays the cost.
+ */
+export function gainPays(measured: MeasuredGain, { priceUsdPerBu, costUsdPerAc }: GainMoney): GainPays {
+  const net = (gain: number) => priceUsdPerBu * gain - costUsdPerAc;
+  const paysFromBuPerAc = priceUsdPerBu > 0 ? costUsdPerAc / priceUsdPerBu : costUsdPerAc > 0 ? Infinity : 0;
+  return {
+    paysFromBuPerAc,
+    netUsdPerAc: net(measured.gain),
+    netLowUsdPerAc: net(measured.low),
+    netHighUsdPerAc: net(measured.high),
+    chancePct: 100 * studentTCdf((measured.gain - paysFromBuPerAc) / measured.standardError, measured.df),
+  };
+}
+
+/** "The gain is 3.1 bu/ac, likely between 0.8 and 5.4; at $10.60 and $21 cost it pays with 83 % chance." */
+export function gainInWords(what: string, measured: MeasuredGain, money: GainMoney | null): string {
+  const range = `likely between ${tenth(measured.low)} and ${tenth(measured.high)}`;
+  const gain = `${what} is ${tenth(measured.gain)} bu/ac, ${range}`;
+  if (!money) return `${gain}${measured.low <= 0 && measured.high >= 0 ? "; it may be nothing" : ""}.`;
+  const { chancePct } = gainPays(measured, money);
+  return `${gain}; at $${dollars(money.priceUsdPerBu)} and $${dollars(money.costUsdPerAc)} cost it pays with ${chance(chancePct)} chance.`;
+}
+
+function tenth(value: number): string {
+  const shown = value.toFixed(1);
+  return shown === "-0.0" ? "0.0" : shown;
+}
+
+function dollars(value: number): string {
+  return Number.isInteger(value) ? String(value) : value.toFixed(2);
+}
+
+/** No trial makes anything certain. */
+function chance(pct: number): string {
+  if (pct > 99) return "over 99 %";
+  return pct < 1 ? "under 1 %" : `${Math.round(pct)} %`;
+}

@@ -1,0 +1,114 @@
+import { refuse } from "../fault";
+import { within } from "../limit";
+import { studentTCdf, studentTQuantile } from "../statistics/student-t";
+import { mean, sumOfSquares } from "./block-fit";
+import type { MeasuredGain } from "./gain-in-words";
+import { trialLimits } from "./trial-limits";
+import { smallestGainSeen } from "./smallest-gain";
+
+export interface PairedInput {
+  /** Yields of the untreated strips, pair by pair; null where one was lost. */
+  readonly check: readonly (number | null)[];
+  readonly treated: readonly (number | null)[];
+  readonly confidencePct: number;
+}
+
+export interface PairedGain extends MeasuredGain {
+  readonly pairs: number;
+  readonly checkMean: number;
+  readonly treatedMean: number;
+  /** Standard deviation of the differences. */
+  readonly differenceSd: number;
+  readonly t: number;
+  /** Chance of a gain at least this far from 0 if the practice did nothing: by t, and by flipping signs. */
+  readonly chance: number;
+  /** null with more than twelve pairs. */
+  readonly flipChance: number | null;
+  /** The gain that this trial would have seen eight times in ten. */
+  readonly smallestSeen: number;
+}
+
+/**
+ * Gain of treated over untreated strips, side by side in pairs.
+ *
+ *   mean difference ± t · SD / √pairs
+ *
+ * @source student-1908
+ */
+export function pairedGain({ check, treated, confidencePct }: PairedInput): PairedGain {
+  within("confidence", confidencePct, trialLimits.confidence);
+  const pairs = completePairs(check, treated);
+  const differences = pairs.map(([untreated, with_]) => with_ - untreated);
+  const gain = mean(differences);
+  const df = differences.length - 1;
+  const differenceSd = Math.sqrt(sumOfSquares(differences.map((difference) => difference - gain)) / df);
+  if (!(differenceSd > 1e-9)) refuseNoSpread();
+  const standardError = differenceSd / Math.sqrt(differences.length);
+  const reach = studentTQuantile(0.5 + confidencePct / 200, df) * standardError;
+  const t = gain / standardError;
+  return {
+    gain,
+    standardError,
+    df,
+    low: gain - reach,
+    high: gain + reach,
+    pairs: differences.length,
+    checkMean: mean(pairs.map(([untreated]) => untreated)),
+    treatedMean: mean(pairs.map(([, with_]) => with_)),
+    differenceSd,
+    t,
+    chance: 2 * studentTCdf(-Math.abs(t), df),
+    flipChance: differences.length <= 12 ? flipChance(differences) : null,
+    smallestSeen: smallestGainSeen(standardError, df, confidencePct),
+  };
+}
+
+function completePairs(check: PairedInput["check"], treated: PairedInput["treated"]): [number, number][] {
+  if (check.length !== treated.length) {
+    const size = (list: readonly unknown[]) => `${list.length} strips`;
+    refuse({
+      kind: "sizesDiffer",
+      first: { argument: "check", size: size(check) },
+      second: { argument: "treated", size: size(treated) },
+    });
+  }
+  const pairs = check.flatMap((untreated, index): [number, number][] => {
+    const with_ = treated[index] ?? null;
+    return untreated === null || with_ === null ? [] : [[untreated, with_]];
+  });
+  if (pairs.length === 0)
+    refuse({ kind: "waiting", argument: check.every((cell) => cell === null) ? "check" : "treated" });
+  if (pairs.length === 1) refuseOnePair();
+  return pairs;
+}
+
+/** Share of all ways to swap the two strips inside pairs that give a mean at least as far from 0. */
+function flipChance(differences: readonly number[]): number {
+  const ways = 2 ** differences.length;
+  const seen = Math.abs(differences.reduce((sum, difference) => sum + difference, 0)) * (1 - 1e-12);
+  let asFar = 0;
+  for (let way = 0; way < ways; way++) {
+    const sum = differences.reduce(
+      (total, difference, index) => total + (way & (1 << index) ? difference : -difference),
+      0,
+    );
+    if (Math.abs(sum) >= seen) asFar++;
+  }
+  return asFar / ways;
+}
+
+function refuseOnePair(): never {
+  refuse({
+    kind: "refused",
+    argument: "treated",
+    because:
+      "one pair of strips shows no difference between ground and treatment; two pairs are the least, four to six usual.",
+  });
+}
+
+function refuseNoSpread(): never {
+  refuse({
+    kind: "noSolution",
+    because: "Every pair differs by the same amount, so there is no spread to judge the gain by: check the yields.",
+  });
+}
