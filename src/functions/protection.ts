@@ -1,6 +1,9 @@
 import type { WorksheetFunction } from "./frame";
 import { sprayBand, sprayDensity } from "./protection/carrier";
 import { nozzleFlowAt, sprayCourse, sprayFlow, sprayPressure, spraySpeed, sprayVolume } from "./protection/nozzles";
+import { programGroups } from "./protection/program-groups";
+import { resistanceRisk } from "./protection/resistance-risk";
+import { siteOfAction } from "./protection/site-of-action";
 import { productFromActive, sprayAdjuvant, tankFill, tankLoads } from "./protection/tank";
 import { tankPlan } from "./protection/tank-plan";
 
@@ -19,4 +22,7 @@ export const protectionFunctions: readonly WorksheetFunction[] = [
   tankLoads,
   tankPlan,
   sprayAdjuvant,
+  siteOfAction,
+  programGroups,
+  resistanceRisk,
 ];

@@ -1,4 +1,5 @@
 import { mixUnits, type MixUnitKey } from "../../core/protection/tank-plan";
+import { herbicides, type HerbicideKey } from "../../reference/protection/herbicides";
 import { solutions, type SolutionKey } from "../../reference/protection/solutions";
 import { vocabulary } from "../frame";
 
@@ -8,4 +9,15 @@ export const mixUnitWords = vocabulary<MixUnitKey>("mix unit", mixUnits);
 export const productFormWords = vocabulary("product form", {
   liquid: { label: "liquid", also: ["lb/gal", "fluid"] },
   dry: { label: "dry", also: ["granule", "powder"] },
+});
+
+export const herbicideWords = vocabulary<HerbicideKey>("active ingredient", herbicides);
+export const controlWords = vocabulary("control", {
+  yes: { label: "yes", also: ["effective", "controls", "true", "y", "1"] },
+  no: { label: "no", also: ["not effective", "resistant", "weak", "false", "n"] },
+});
+export const riskWords = vocabulary("risk", {
+  low: { label: "low", also: [] },
+  moderate: { label: "moderate", also: ["medium"] },
+  high: { label: "high", also: [] },
 });

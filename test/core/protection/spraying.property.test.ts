@@ -37,14 +37,19 @@ describe("spraying, as laws", () => {
   });
   it("pressure undoes flow, and flow goes up with pressure", () => {
     fc.assert(
-      fc.property(from(0.1, 2), from(10, 100), from(10, 100), (flow, pressurePsi, newPressurePsi) => {
-        const { flowGalPerMin } = pressedFlow({ flowGalPerMin: flow, pressurePsi, newPressurePsi });
-        close(
-          sprayPressure({ flowGalPerMin: flow, newFlowGalPerMin: flowGalPerMin, pressurePsi }).pressurePsi,
-          newPressurePsi,
-        );
-        expect(Math.sign(flowGalPerMin - flow)).toBe(Math.sign(newPressurePsi - pressurePsi));
-      }),
+      fc.property(
+        from(0.1, 2),
+        fc.integer({ min: 10, max: 100 }),
+        fc.integer({ min: 10, max: 100 }),
+        (flow, pressurePsi, newPressurePsi) => {
+          const { flowGalPerMin } = pressedFlow({ flowGalPerMin: flow, pressurePsi, newPressurePsi });
+          close(
+            sprayPressure({ flowGalPerMin: flow, newFlowGalPerMin: flowGalPerMin, pressurePsi }).pressurePsi,
+            newPressurePsi,
+          );
+          expect(Math.sign(flowGalPerMin - flow)).toBe(Math.sign(newPressurePsi - pressurePsi));
+        },
+      ),
     );
   });
   it("a carrier as heavy as water needs no correction; a heavier one more", () => {
