@@ -19,7 +19,7 @@ async function start(): Promise<void> {
   mountPane(part("pane"), workbook.host, {
     kind: "browser",
     saveFile: () => saveFile(workbook),
-    startAnew: () => workbook.startAnew(),
+    workbooks: workbook.workbooks,
     storage: () => localStorage,
   });
   showReadableSheet(workbook, { button: part("read-as-table"), grid: part("grid"), sheet: part("sheet-table") });

@@ -28,8 +28,15 @@ const environment: PaneEnvironment = {
   storage: () => localStorage,
   ...(kind === "browser" && {
     saveFile: async () => "windmill-hollow.xlsx",
-    startAnew: async () => {
-      host.sheets = ["Sheet1"];
+    workbooks: {
+      list: async () => [
+        { id: "a", title: "Windmill Hollow Farm", changed: Date.UTC(2026, 0, 12, 15), isOpen: true },
+        { id: "b", title: "A landlord's half of Mill Road", changed: Date.UTC(2026, 0, 9, 15), isOpen: false },
+      ],
+      open: async () => undefined,
+      add: async () => undefined,
+      rename: async () => undefined,
+      remove: async () => undefined,
     },
   }),
 };

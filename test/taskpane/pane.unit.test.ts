@@ -1,7 +1,8 @@
 /** @jest-environment jsdom */
 import { allFunctions } from "../../src/functions";
 import { exampleFormula } from "../../src/functions/frame/formula-text";
-import { mountPane, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
+import { HostError } from "../../src/hosts/port";
+import { mountPane, type KeptWorkbooks, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
 
 let host: FakeHost;
@@ -374,19 +375,76 @@ describe("the browser page's workbook", () => {
     expect(page()).toContain("farm.xlsx is saved");
   });
 
-  it("asks before it replaces the workbook, and Escape keeps it", async () => {
-    const startAnew = jest.fn(async () => undefined);
-    mount({ kind: "browser", startAnew });
-    button("Start with an empty workbook").click();
-    byId("strip-question").dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
-    expect(page()).not.toContain("Replace it");
-    expect(document.activeElement).toBe(byId("strip-ask"));
-    button("Start with an empty workbook").click();
-    expect(startAnew).not.toHaveBeenCalled();
-    button("Replace it").click();
-    await settled();
-    expect(startAnew).toHaveBeenCalledTimes(1);
-    expect(page()).toContain("The workbook is empty.");
+  describe("with several kept", () => {
+    const kept = () => {
+      const entries = [
+        { id: "a", title: "Windmill Hollow", changed: 0, isOpen: true },
+        { id: "b", title: "Mill Road", changed: 0, isOpen: false },
+      ];
+      return {
+        list: jest.fn(async () => entries),
+        open: jest.fn<Promise<void>, [string]>(async () => undefined),
+        add: jest.fn(async () => undefined),
+        rename: jest.fn<Promise<void>, [string]>(async () => undefined),
+        remove: jest.fn<Promise<void>, [string]>(async () => undefined),
+      };
+    };
+    async function openList(workbooks: KeptWorkbooks): Promise<void> {
+      mount({ kind: "browser", workbooks });
+      button("Workbooks").click();
+      await settled();
+    }
+
+    it("lists them, says which is open, and closes the list with Escape", async () => {
+      await openList(kept());
+      expect(page()).toContain("Windmill Hollow");
+      expect(page()).toContain("open now");
+      expect(document.activeElement).toBe(byId("shelf-heading"));
+      byId("shelf-heading").dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
+      expect(page()).not.toContain("Mill Road");
+      expect(document.activeElement).toBe(byId("strip-shelf"));
+    });
+
+    it("opens another, begins a new one and renames the open one", async () => {
+      const workbooks = kept();
+      await openList(workbooks);
+      button("Open").click();
+      await settled();
+      expect(workbooks.open).toHaveBeenCalledWith("b");
+      expect(page()).toContain("Mill Road is open.");
+      button("New workbook").click();
+      await settled();
+      expect(workbooks.add).toHaveBeenCalledTimes(1);
+      button("Rename").click();
+      await settled();
+      expect(workbooks.rename).not.toHaveBeenCalled();
+      type("shelf-title", "  Home farm ");
+      button("Rename").click();
+      await settled();
+      expect(workbooks.rename).toHaveBeenCalledWith("Home farm");
+    });
+
+    it("asks before it removes one, and Escape keeps it", async () => {
+      const workbooks = kept();
+      await openList(workbooks);
+      button("Remove").click();
+      byId("shelf-question").dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
+      expect(page()).not.toContain("Remove it");
+      button("Remove").click();
+      expect(workbooks.remove).not.toHaveBeenCalled();
+      button("Remove it").click();
+      await settled();
+      expect(workbooks.remove).toHaveBeenCalledWith("b");
+    });
+
+    it("says why when one cannot be opened", async () => {
+      const workbooks = kept();
+      workbooks.open.mockRejectedValue(new HostError("This workbook is no longer kept in this browser.", "NotKept"));
+      await openList(workbooks);
+      button("Open").click();
+      await settled();
+      expect(page()).toContain("no longer kept in this browser");
+    });
   });
 
   it("says so at the top when something unforeseen happens, and loses nothing", async () => {

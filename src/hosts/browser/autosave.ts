@@ -1,42 +1,62 @@
-import { update, get } from "idb-keyval";
 import { CommandType, type IWorkbookData } from "@univerjs/core";
 import type { OpenWorkbook } from "./open-workbook";
+import { memoryOf } from "./page-memory";
+import type { Shelf } from "./shelf";
 import type { Grid } from "./start-grid";
+import { isPristine } from "./workbook-parts";
 
-const key = "loamsheet-workbook";
 const quietMilliseconds = 400;
-
-interface Kept {
-  /** Counts up with every write, so that two pages notice each other. */
-  readonly version: number;
-  readonly workbook: IWorkbookData;
-}
+const untitled = "Workbook";
 
 /** Where sentences about keeping the workbook are shown. */
 export type Notice = (sentence: string, needsAttention: boolean) => void;
 
-/** Keeps the workbook in this browser, a moment after each change, and brings it back when the page opens. */
+/** Keeps the open workbook in this browser, a moment after each change, and brings it back when the page opens. */
 export class Autosave {
-  private version = 0;
+  private open = { id: newId(), version: 0 };
   private timer: ReturnType<typeof setTimeout> | undefined;
   private pending = false;
   private writing: Promise<void> = Promise.resolve();
 
   constructor(
     private readonly workbook: OpenWorkbook,
+    private readonly shelf: Shelf,
     private readonly notice: Notice,
   ) {}
 
-  /** The workbook kept last time, if any. */
-  async kept(): Promise<IWorkbookData | undefined> {
+  /** Which of the kept workbooks is open. */
+  get id(): string {
+    return this.open.id;
+  }
+
+  /** The workbook that was open last, if any is kept. */
+  async last(): Promise<IWorkbookData | undefined> {
     try {
-      const kept = await get<Kept>(key);
-      this.version = kept?.version ?? 0;
-      return kept?.workbook;
+      const entries = await this.shelf.entries();
+      const last = this.shelf.lastOpen();
+      const entry = entries.find(({ id }) => id === last) ?? entries[0];
+      return entry && (await this.turnTo(entry.id));
     } catch {
       this.notice(cannotKeep, true);
       return undefined;
     }
+  }
+
+  /** From now on this workbook is the one that is kept. */
+  async turnTo(id: string): Promise<IWorkbookData | undefined> {
+    await this.settled();
+    const kept = await this.shelf.read(id);
+    if (!kept) return undefined;
+    this.open = { id, version: kept.version };
+    this.shelf.rememberOpen(id);
+    return kept.workbook;
+  }
+
+  /** From now on a workbook not kept yet is the one that is kept. */
+  async turnToNew(): Promise<void> {
+    await this.settled();
+    this.open = { id: newId(), version: 0 };
+    this.shelf.rememberOpen(this.open.id);
   }
 
   /** Starts watching for changes. */
@@ -54,6 +74,18 @@ export class Autosave {
     if (this.pending) this.write();
   }
 
+  /** Resolves when everything is written. */
+  settled(): Promise<void> {
+    this.flush();
+    return this.writing;
+  }
+
+  /** Writes whether or not anything changed; resolves when it is done. */
+  async writeNow(): Promise<void> {
+    this.write();
+    await this.writing;
+  }
+
   private soon(): void {
     this.pending = true;
     clearTimeout(this.timer);
@@ -64,23 +96,30 @@ export class Autosave {
   private write(): void {
     this.pending = false;
     clearTimeout(this.timer);
-    this.writing = this.writing.then(() => this.writeNow());
+    this.writing = this.writing.then(() => this.writeOne());
   }
 
-  private async writeNow(): Promise<void> {
+  private async writeOne(): Promise<void> {
     try {
       const workbook = this.workbook.snapshot();
-      let conflict = false;
-      await update<Kept>(key, (kept) => {
-        conflict = kept !== undefined && kept.version !== this.version;
-        return conflict && kept ? kept : { version: this.version + 1, workbook };
-      });
-      if (!conflict) this.version += 1;
-      this.notice(conflict ? openElsewhere : "Kept in this browser.", conflict);
+      const { open } = this;
+      // An empty workbook is worth a place once something is in it.
+      if (open.version === 0 && isPristine(workbook)) return;
+      const isKept = await this.shelf.write(open.id, { version: open.version, workbook }, titleOf(workbook));
+      if (isKept) open.version += 1;
+      this.notice(isKept ? "Kept in this browser." : openElsewhere, !isKept);
     } catch {
       this.notice(cannotKeep, true);
     }
   }
+}
+
+function titleOf(workbook: IWorkbookData): string {
+  return memoryOf(workbook).title || untitled;
+}
+
+function newId(): string {
+  return crypto.getRandomValues(new Uint32Array(3)).join("-");
 }
 
 const cannotKeep =

@@ -14,9 +14,10 @@ import { OpenWorkbook } from "./open-workbook";
 import { sayWhy } from "./say-why";
 import { sheetAsHtml } from "./sheet-table";
 import { letRulesSeeSpills, refreshRulesOnSpills } from "./rules-on-spills";
+import { Shelf } from "./shelf";
 import { startGrid, type Grid } from "./start-grid";
-import { emptyWorkbook } from "./workbook-parts";
 import { workbookFile } from "./workbook-file";
+import { Workbooks } from "./workbooks";
 
 export interface PageSettings {
   /** Id of the element that the grid fills. */
@@ -36,6 +37,8 @@ export class BrowserWorkbook {
     private readonly workbook: OpenWorkbook,
     private readonly reader: CellReader,
     private readonly charts: ChartLayer,
+    /** All workbooks kept in this browser, the open one among them. */
+    readonly workbooks: Workbooks,
   ) {
     this.host = new BrowserHost(grid, workbook, reader);
   }
@@ -46,9 +49,10 @@ export class BrowserWorkbook {
     const grid = startGrid(container, dark);
     const messages = new MessageBook();
     const workbook = new OpenWorkbook(grid, messages);
-    const autosave = new Autosave(workbook, notice);
-    const kept = await autosave.kept();
-    workbook.show(kept ?? emptyWorkbook());
+    const shelf = new Shelf();
+    const autosave = new Autosave(workbook, shelf, notice);
+    const workbooks = new Workbooks(workbook, shelf, autosave);
+    await workbooks.showLast(notice);
     const injector = grid.univer.__getInjector();
     describeFunctions(injector, functions);
     registerFunctions(injector, functions, messages);
@@ -56,7 +60,7 @@ export class BrowserWorkbook {
       if (id === SetFormulaCalculationStartMutation.id) messages.startCalculation();
     });
     const reader = new CellReader(injector, messages);
-    const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader));
+    const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader), workbooks);
     followLinks(grid, workbook);
     refreshRulesOnSpills(grid, workbook);
     sayWhy(grid, workbook, reader);
@@ -70,11 +74,6 @@ export class BrowserWorkbook {
   /** The workbook as an .xlsx file, with everything typed and changed in the grid. */
   file(): Promise<File> {
     return workbookFile(currentPlan(this.workbook, this.reader), this.reader.readAll(this.workbook.model));
-  }
-
-  /** Replaces the workbook by an empty one, without asking. */
-  startAnew(): Promise<void> {
-    return this.workbook.open(emptyWorkbook());
   }
 
   /** The sheet in sight as plain HTML. */

@@ -2,6 +2,7 @@ import { IUndoRedoService, type IWorkbookData, type Workbook } from "@univerjs/c
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { MessageBook } from "../engine/message-book";
 import { HostError } from "../port";
+import { memoryOf, withMemory } from "./page-memory";
 import type { Grid } from "./start-grid";
 
 /** Kept anew by the grid whenever a workbook opens; from saved data they would pile up. */
@@ -55,6 +56,12 @@ export class OpenWorkbook {
   snapshot(): IWorkbookData {
     const data = this.facade.save();
     return { ...data, resources: (data.resources ?? []).filter(({ name }) => !rebuilt.has(name)) };
+  }
+
+  /** Gives the workbook another title, without touching a cell. */
+  rename(title: string): void {
+    const data = this.model.getSnapshot();
+    data.custom = withMemory(data, { ...memoryOf(data), title }).custom ?? {};
   }
 
   get facade(): FWorkbook {

@@ -21,7 +21,7 @@ import { workingView } from "./working/view";
 import { stripActions } from "./workbook-strip/actions";
 import { workbookStrip } from "./workbook-strip/view";
 
-export type { PaneEnvironment, PreferenceStorage } from "./environment";
+export type { KeptWorkbooks, PaneEnvironment, PreferenceStorage } from "./environment";
 
 const actions: readonly Action[] = [
   ...headerActions,

@@ -229,20 +229,49 @@ describe("the workbook in the page", () => {
     await until(async () => (await shown()).join() === "#e3f0ea,#f7e4e6", "the colours followed");
   });
 
-  it("starts anew with an empty workbook once the person has said so", async () => {
+  it("keeps several workbooks: a new one, back to the first, and each after a reload", async () => {
     await fill(samplePlan());
-    await page.getByText("Start with an empty workbook").click();
-    expect(await value("Fields!A1")).toBe("What each field brings in");
-    await page.locator("#strip-question ~ div button, #strip-question + div button").first().click();
+    await type("B4", "100");
+    await page.getByRole("button", { name: "Workbooks" }).click();
+    await page.getByRole("button", { name: "New workbook" }).click();
     await until(
       async () => (await page.evaluate(() => window.loamsheet?.taken()))?.tables.length === 0,
-      "the workbook was empty",
+      "an empty workbook was open",
     );
+    await type("A1", "another plan");
     await kept();
     await page.reload();
     await ready();
-    expect(await value("A1")).toBeNull();
+    expect(await value("A1")).toBe("another plan");
+    await page.getByRole("button", { name: "Workbooks" }).click();
+    await page.getByRole("button", { name: /^Open / }).click();
+    await until(async () => (await page.evaluate(() => window.loamsheet?.taken()))?.tables.length === 1, "it was open");
+    expect((await read("Fields!A10:A12")).values.flat()).toEqual([100, 96, 61]);
+    await page.getByRole("button", { name: /^Remove / }).click();
+    await page.getByRole("button", { name: "Remove it" }).click();
+    await until(async () => (await page.locator(".shelf-list li").count()) === 1, "one was left");
     expect(opened.troubles).toEqual([]);
+  });
+
+  it("opens an empty workbook when the one kept cannot be read, and leaves that as it is", async () => {
+    await page.evaluate(async () => {
+      const opening = indexedDB.open("keyval-store");
+      const db = await new Promise<IDBDatabase>((resolve) => {
+        opening.onsuccess = () => resolve(opening.result);
+      });
+      const store = db.transaction("keyval", "readwrite").objectStore("keyval");
+      store.put({ damaged: { title: "Damaged", changed: 1 } }, "loamsheet-workbooks");
+      await new Promise((resolve) => {
+        store.put({ version: 1, workbook: { sheetOrder: "not a list" } }, "loamsheet-workbook:damaged").onsuccess =
+          resolve;
+      });
+    });
+    await page.reload();
+    await ready();
+    expect(await page.locator("#page-status").innerText()).toContain("could not be read");
+    await type("A1", "goes on");
+    await page.getByRole("button", { name: "Workbooks" }).click();
+    await until(async () => (await page.locator(".shelf-list").innerText()).includes("Damaged"), "it was still listed");
   });
 
   it("says why a function of ours has no number: to the tools, beside the cell, and in the readable table", async () => {

@@ -1,6 +1,7 @@
 import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import type { KeptWorkbooks } from "../environment";
 import type { PaneState } from "../state";
 import type { StripState } from "./state";
 
@@ -22,39 +23,134 @@ export const saveFile: Action = {
   },
 };
 
-/** Asks before anything is replaced. */
-export const askStartAnew: Action = {
-  name: "strip.ask",
-  label: say.startAnew,
+/** Opens the list of kept workbooks, or closes it. */
+export const toggleShelf: Action = {
+  name: "strip.shelf",
+  label: say.shelf,
   allowed: idle,
-  perform: (desk) => changeStrip(desk, { asking: true, says: undefined }, "strip-question"),
-};
-
-export const keepWorkbook: Action = {
-  name: "strip.keep",
-  label: say.keep,
-  allowed: idle,
-  perform: (desk) => changeStrip(desk, { asking: false }, "strip-ask"),
-};
-
-/** Replaces the workbook by an empty one, after the question. What earlier fills added is gone with it. */
-export const startAnew: Action = {
-  name: "strip.anew",
-  label: say.replace,
-  allowed: (state) => idle(state) && state.strip.asking,
   async perform(desk) {
-    const anew = desk.environment.startAnew;
-    if (!anew) return;
-    changeStrip(desk, { asking: false }, "strip-ask");
-    await whileBusy(desk, say.replacing, async () => {
-      await anew();
-      desk.change((state) => ({ ...state, start: { ...state.start, receipts: [], done: undefined, asking: false } }));
-      return say.replaced;
+    if (desk.state().strip.shelf) return closeShelf.perform(desk, "");
+    await withShelf(desk, undefined, async () => undefined, "shelf-heading");
+  },
+};
+
+export const closeShelf: Action = {
+  name: "strip.close",
+  label: say.shelfClose,
+  allowed: idle,
+  perform: (desk) => changeStrip(desk, { shelf: undefined, removing: undefined }, "strip-shelf"),
+};
+
+/** Opens another workbook; the present one is kept. */
+export const openKept: Action = {
+  name: "strip.open",
+  label: say.open,
+  allowed: idle,
+  perform: (desk, id) =>
+    withShelf(desk, say.opening, async (kept) => {
+      await kept.open(id);
+      forgetFills(desk);
+      return say.opened(titleOf(desk.state(), id));
+    }),
+};
+
+/** Opens an empty workbook; the present one is kept. */
+export const addWorkbook: Action = {
+  name: "strip.add",
+  label: say.add,
+  allowed: idle,
+  perform: (desk) =>
+    withShelf(desk, say.adding, async (kept) => {
+      await kept.add();
+      forgetFills(desk);
+      return say.added;
+    }),
+};
+
+export const typeTitle: Action = {
+  name: "strip.title",
+  label: "",
+  allowed: () => true,
+  perform: (desk, title) => changeStrip(desk, { title }),
+};
+
+export const renameOpen: Action = {
+  name: "strip.rename",
+  label: say.renameButton,
+  allowed: idle,
+  async perform(desk) {
+    const title = desk.state().strip.title.trim();
+    if (title === "") return changeStrip(desk, { says: say.nameNeeded }, "shelf-title");
+    await withShelf(desk, undefined, async (kept) => {
+      await kept.rename(title);
+      changeStrip(desk, { title: "" });
+      return say.renamed(title);
     });
   },
 };
 
-async function whileBusy(desk: Desk, says: string, work: () => Promise<string>): Promise<void> {
+/** Asks before a workbook is removed. */
+export const askRemove: Action = {
+  name: "strip.askRemove",
+  label: say.remove,
+  allowed: idle,
+  perform: (desk, removing) => changeStrip(desk, { removing, says: undefined }, "shelf-question"),
+};
+
+export const keepKept: Action = {
+  name: "strip.keep",
+  label: say.keep,
+  allowed: idle,
+  perform: (desk) => changeStrip(desk, { removing: undefined }, "shelf-heading"),
+};
+
+export const removeKept: Action = {
+  name: "strip.remove",
+  label: say.removeYes,
+  allowed: (state) => idle(state) && state.strip.removing !== undefined,
+  async perform(desk) {
+    const id = desk.state().strip.removing ?? "";
+    const title = titleOf(desk.state(), id);
+    await withShelf(
+      desk,
+      undefined,
+      async (kept) => {
+        await kept.remove(id);
+        changeStrip(desk, { removing: undefined });
+        return say.removed(title);
+      },
+      "shelf-heading",
+    );
+  },
+};
+
+/** Does something with the kept workbooks, then shows the list as it stands. */
+async function withShelf(
+  desk: Desk,
+  says: string | undefined,
+  work: (kept: KeptWorkbooks) => Promise<string | undefined>,
+  focus?: string,
+): Promise<void> {
+  const kept = desk.environment.workbooks;
+  if (!kept) return;
+  await whileBusy(desk, says, async () => {
+    const done = await work(kept);
+    changeStrip(desk, { shelf: await kept.list() });
+    return done;
+  });
+  if (focus !== undefined) changeStrip(desk, {}, focus);
+}
+
+/** What earlier fills added belongs to a workbook that is not open any more. */
+function forgetFills(desk: Desk): void {
+  desk.change((state) => ({ ...state, start: { ...state.start, receipts: [], done: undefined, asking: false } }));
+}
+
+function titleOf({ strip }: PaneState, id: string): string {
+  return strip.shelf?.find((entry) => entry.id === id)?.title ?? "";
+}
+
+async function whileBusy(desk: Desk, says: string | undefined, work: () => Promise<string | undefined>): Promise<void> {
   changeStrip(desk, { busy: true, says });
   try {
     changeStrip(desk, { busy: false, says: await work() });
@@ -64,4 +160,15 @@ async function whileBusy(desk: Desk, says: string, work: () => Promise<string>):
   }
 }
 
-export const stripActions: readonly Action[] = [saveFile, askStartAnew, keepWorkbook, startAnew];
+export const stripActions: readonly Action[] = [
+  saveFile,
+  toggleShelf,
+  closeShelf,
+  openKept,
+  addWorkbook,
+  typeTitle,
+  renameOpen,
+  askRemove,
+  keepKept,
+  removeKept,
+];

@@ -3,13 +3,15 @@ import { element, type Child } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { button } from "../parts/button";
 import type { PaneState } from "../state";
-import { askStartAnew, keepWorkbook, saveFile, startAnew } from "./actions";
+import { saveFile, toggleShelf } from "./actions";
+import { shelfPanel } from "./shelf-panel";
 
 const say = words.strip;
 
 /** What can be done with the whole workbook where the page, not the spreadsheet, keeps it. */
 export function workbookStrip(state: PaneState, environment: PaneEnvironment): Child {
-  if (!environment.saveFile && !environment.startAnew) return undefined;
+  if (!environment.saveFile && !environment.workbooks) return undefined;
+  const { shelf, says } = state.strip;
   return element(
     "section",
     { class: "strip", "aria-label": say.label },
@@ -17,18 +19,13 @@ export function workbookStrip(state: PaneState, environment: PaneEnvironment): C
       "div",
       { class: "strip-line" },
       environment.saveFile && button(saveFile, state),
-      environment.startAnew && button(askStartAnew, state, { look: "quiet", attributes: { id: "strip-ask" } }),
+      environment.workbooks &&
+        button(toggleShelf, state, {
+          look: "quiet",
+          attributes: { id: "strip-shelf", "aria-expanded": shelf ? "true" : "false", "aria-controls": "shelf" },
+        }),
     ),
-    state.strip.asking ? question(state, environment) : undefined,
-    element("p", { role: "status", class: "outcome" }, state.strip.says ?? ""),
-  );
-}
-
-function question(state: PaneState, environment: PaneEnvironment): HTMLElement {
-  return element(
-    "div",
-    { class: "question", "data-escape": keepWorkbook.name },
-    element("p", { id: "strip-question", tabindex: -1 }, say.question(environment.saveFile !== undefined)),
-    element("div", { class: "side-by-side" }, button(startAnew, state), button(keepWorkbook, state)),
+    shelf && shelfPanel(state, shelf),
+    element("p", { role: "status", class: "outcome" }, says ?? ""),
   );
 }

@@ -1,0 +1,84 @@
+import { HostError } from "../port";
+import type { Autosave, Notice } from "./autosave";
+import type { OpenWorkbook } from "./open-workbook";
+import type { Shelf, ShelfEntry } from "./shelf";
+import { emptyWorkbook } from "./workbook-parts";
+
+export interface ListedWorkbook extends ShelfEntry {
+  readonly isOpen: boolean;
+}
+
+/** The workbooks kept in this browser: one of them is open. */
+export class Workbooks {
+  constructor(
+    private readonly workbook: OpenWorkbook,
+    private readonly shelf: Shelf,
+    private readonly autosave: Autosave,
+  ) {}
+
+  /** Shows the workbook that was open last; an empty one where there is none or it cannot be read. */
+  async showLast(notice: Notice): Promise<void> {
+    const last = await this.autosave.last();
+    if (last) {
+      try {
+        return this.workbook.show(last);
+      } catch {
+        await this.autosave.turnToNew();
+        notice(cannotRead, true);
+      }
+    }
+    this.workbook.show(emptyWorkbook());
+  }
+
+  /** Newest first. */
+  async list(): Promise<ListedWorkbook[]> {
+    await this.autosave.settled();
+    const entries = await this.allowed(() => this.shelf.entries());
+    return entries.map((entry) => ({ ...entry, isOpen: entry.id === this.autosave.id }));
+  }
+
+  /** Puts the open workbook away and opens another. When that fails the first stays open. */
+  async open(id: string): Promise<void> {
+    if (id === this.autosave.id) return;
+    const before = { id: this.autosave.id, data: this.workbook.snapshot() };
+    const data = await this.allowed(() => this.autosave.turnTo(id));
+    if (!data) throw new HostError("This workbook is no longer kept in this browser.", "NotKept");
+    try {
+      await this.workbook.open(data);
+    } catch {
+      await this.autosave.turnTo(before.id);
+      await this.workbook.open(before.data);
+      throw new HostError(`${cannotRead} The one open before is back.`, "CannotRead");
+    }
+  }
+
+  /** Puts the open workbook away and opens an empty one. */
+  async add(): Promise<void> {
+    await this.autosave.turnToNew();
+    await this.workbook.open(emptyWorkbook());
+  }
+
+  /** Gives the open workbook another title. */
+  async rename(title: string): Promise<void> {
+    this.workbook.rename(title);
+    await this.autosave.writeNow();
+  }
+
+  /** Takes a workbook that is not open out of this browser, without asking. */
+  async remove(id: string): Promise<void> {
+    if (id === this.autosave.id) throw new HostError("Open another workbook before you remove this one.", "IsOpen");
+    await this.allowed(() => this.shelf.remove(id));
+  }
+
+  private async allowed<Result>(work: () => Promise<Result>): Promise<Result> {
+    try {
+      return await work();
+    } catch (cause) {
+      throw new HostError("This browser does not allow workbooks to be kept, or has no room for them.", "NoStorage", {
+        cause,
+      });
+    }
+  }
+}
+
+const cannotRead = "The workbook kept in this browser could not be read, and is left as it is.";
