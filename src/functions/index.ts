@@ -3,6 +3,7 @@ import { capitalFunctions } from "./capital";
 import { coverFunctions } from "./cover";
 import { curveFunctions } from "./curves";
 import type { WorksheetFunction } from "./frame";
+import { harvestFunctions } from "./harvest";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
 import { nitrogenFunctions } from "./nitrogen";
@@ -31,6 +32,7 @@ const sourced: readonly WorksheetFunction[] = [
   ...capitalFunctions,
   ...trialFunctions,
   ...curveFunctions,
+  ...harvestFunctions,
   ...unitFunctions,
 ];
 
