@@ -47,8 +47,8 @@ export function coverCount({ hits, points, confidencePct }: CoverCountInput): Co
     lines: lines.length,
     marks,
     hits: hit,
-    lowestLinePct: Math.min(...lines.map((line) => (100 * line.hits) / line.marks)),
-    highestLinePct: Math.max(...lines.map((line) => (100 * line.hits) / line.marks)),
+    lowestLinePct: lines.reduce((least, line) => Math.min(least, (100 * line.hits) / line.marks), 100),
+    highestLinePct: lines.reduce((most, line) => Math.max(most, (100 * line.hits) / line.marks), 0),
     isAtEnd,
   };
 }

@@ -51,6 +51,10 @@ describe("COVERCOUNT on a sheet", () => {
     expect(cells[0]).toEqual(["Low, %", "Cover, %", "High, %"]);
     expect(cells[1]?.[1]).toBeCloseTo(60, 10);
   });
+  it("takes a list as long as a sheet is tall", () => {
+    const hits = Array.from({ length: 500_000 }, () => [20]);
+    expect(runFunction(coverCount, [hits, [[50]]])[1]?.[1]).toBeCloseTo(40, 8);
+  });
   it("says what is wrong with a line", () => {
     expect(messageOf(runFunction(coverCount, [[[60]], [[50]]]))).toBe(
       "hits: 60 marks hit are more than the 50 marks on the line.",
