@@ -3,7 +3,7 @@ import { within } from "../limit";
 import { fUpperTail } from "../statistics/f-distribution";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
 import { studentizedRangeQuantile } from "../statistics/studentized-range";
-import { blockFit, differenceError, type BlockFit } from "./block-fit";
+import { blockFit, differenceError, mean, type BlockFit } from "./block-fit";
 import type { MeasuredGain } from "./gain-in-words";
 import { holmAdjusted } from "./holm";
 import { meanLetters } from "./mean-letters";
@@ -75,7 +75,7 @@ export function blockTrial(input: BlockTrialInput): BlockTrial {
     f,
     chance: fUpperTail(f, fit.treatmentDf, fit.errorDf),
     stripSd,
-    cvPct: (100 * stripSd) / fit.grandMean,
+    cvPct: (100 * stripSd) / mean(fit.means),
     leastSignificantDifference: difference && studentTQuantile((1 + confidence) / 2, fit.errorDf) * difference,
     tukeyDifference: difference && rangePoint * difference,
     blockingEfficiency: complete ? blockingEfficiency(fit) : null,
