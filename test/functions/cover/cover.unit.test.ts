@@ -113,14 +113,4 @@ describe("the family", () => {
       expect(fn?.cautions?.join(" ")).toMatch(/shields|Block the implement/);
     },
   );
-  it("is quick: a pass cost and a comparison of 60 passes under 5 ms", () => {
-    const compare = coverFunctions.find(({ name }) => name === "TILLAGECOMPARE");
-    if (!compare) throw new Error("TILLAGECOMPARE is missing");
-    const column = <T>(cell: T) => Array.from({ length: 60 }, () => [cell]);
-    const call = [column("a"), column("tandem disk, finishing"), 90, "corn", column(0.5), column(0.1), column(10)];
-    runFunction(compare, call);
-    const start = performance.now();
-    for (let time = 0; time < 20; time++) runFunction(compare, call);
-    expect((performance.now() - start) / 20).toBeLessThan(5);
-  });
 });
