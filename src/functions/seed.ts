@@ -1,16 +1,27 @@
 import type { WorksheetFunction } from "./frame";
-import { seedCost, seedUnits } from "./seed/buying";
-import { seedRate, seedSpacing } from "./seed/planting";
+import { seedCost, seedReturn, seedUnits } from "./seed/buying";
+import { seedCatch, seedPerFoot, seedPounds, seedRate, seedSpacing } from "./seed/planting";
 import { rowLength, standCount } from "./seed/row-counts";
+import { standEvenness, standHoop, standRange } from "./seed/stand";
+import { treatmentCost, treatmentLiquid } from "./seed/treatment";
 
 export { rowLength, seedCost, seedRate, seedSpacing, seedUnits, standCount };
 
 /** Everything this family puts on the sheet. */
 export const seedFunctions: readonly WorksheetFunction[] = [
   seedRate,
+  seedPounds,
+  seedPerFoot,
   seedSpacing,
+  seedCatch,
   seedUnits,
   seedCost,
+  seedReturn,
+  treatmentCost,
+  treatmentLiquid,
   rowLength,
   standCount,
+  standRange,
+  standHoop,
+  standEvenness,
 ];

@@ -1,5 +1,6 @@
 import { seedCost as seedCostOf } from "../../core/seed/seed-cost";
 import { seedLimits } from "../../core/seed/seed-limits";
+import { seedReturn as seedReturnOf } from "../../core/seed/seed-return";
 import { unitsToBuy } from "../../core/seed/units-to-buy";
 import { line, quantity, worksheetFunction } from "../frame";
 import { rate, seedsPerUnit, treatedSeed, treatmentPerUnit, unitPrice } from "./seed-arguments";
@@ -66,4 +67,44 @@ export const seedCost = worksheetFunction({
     line("Seed and treatment", result.costUsdPerAc, "$/ac"),
   ],
   cites: (result) => published(result.unit),
+});
+
+export const seedReturn = worksheetFunction({
+  name: "SEEDRETURN",
+  family: "seed",
+  summary: "What an acre brings over the cost of its seed.",
+  asks: ["return to seed", "does a higher seeding rate pay", "how many seeds does a bushel buy"],
+  args: {
+    rate,
+    yield: quantity(seedLimits.yield, { says: "bushels per acre at that rate" }),
+    grainPrice: quantity(seedLimits.grainPrice, { says: "price of a bushel" }),
+    unitPrice,
+    seedsPerUnit,
+    treatmentPerUnit,
+  },
+  returns: { shape: "one", unit: "$/ac", says: "gross less seed and treatment" },
+  sources: ["msu-soybean-seed-2010", "illinois-seed-cost", "trade-seed-units"],
+  example: {
+    call: [120_000, 43.86, 12.9, 45, "soybean"],
+    gives: 527.22,
+    because: "printed: $527.22; by hand 43.86 × 12.90 - 120,000 / 140,000 × 45 = 565.794 - 38.571",
+  },
+  compute: (values) =>
+    seedReturnOf({
+      seedsPerAc: values.rate,
+      yieldBuPerAc: values.yield,
+      grainPriceUsd: values.grainPrice,
+      unitPriceUsd: values.unitPrice,
+      unitSize: values.seedsPerUnit,
+      treatmentUsdPerUnit: values.treatmentPerUnit,
+    }),
+  value: (result) => result.returnUsdPerAc,
+  working: (result) => [
+    unitLine(result.cost.unit),
+    line("Gross", result.grossUsdPerAc, "$/ac"),
+    line("Seed and treatment", result.cost.costUsdPerAc, "$/ac"),
+    line("Seeds that one bushel buys", result.seedsPerBushel ?? "the seed costs nothing", "seeds"),
+    line("Left over the seed", result.returnUsdPerAc, "$/ac"),
+  ],
+  cites: (result) => published(result.cost.unit),
 });

@@ -1,8 +1,11 @@
+import { seedCatch as seedCatchOf } from "../../core/seed/seed-catch";
 import { seedLimits } from "../../core/seed/seed-limits";
+import { seedPerFoot as seedPerFootOf } from "../../core/seed/seed-per-foot";
+import { seedPounds as seedPoundsOf } from "../../core/seed/seed-pounds";
 import { seedRate as seedRateOf } from "../../core/seed/seed-rate";
 import { seedSpacing as seedSpacingOf } from "../../core/seed/seed-spacing";
 import { line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { rate, rowWidth } from "./seed-arguments";
+import { rate, rowWidth, treatedSeed } from "./seed-arguments";
 
 export const seedRate = worksheetFunction({
   name: "SEEDRATE",
@@ -56,5 +59,95 @@ export const seedSpacing = worksheetFunction({
     line("Row in an acre", result.rowFeetPerAc, "ft"),
     line("Seeds per foot of row", result.seedsPerFoot, "seeds"),
     line("From seed to seed", result.spacingIn, "in"),
+  ],
+});
+
+export const seedPounds = worksheetFunction({
+  name: "SEEDPOUNDS",
+  family: "seed",
+  summary: "Pounds of seed per acre for a rate in seeds, from seeds per pound or the weight of 1,000 kernels.",
+  asks: ["pounds of wheat seed per acre", "seeds per pound", "thousand kernel weight seeding rate"],
+  args: {
+    rate,
+    seedsPerPound: optional(
+      quantity(seedLimits.seedsPerPound, { says: "seeds in a pound, from the tag or a count" }),
+      null,
+      "worked out from thousandKernelGrams",
+    ),
+    thousandKernelGrams: optional(
+      quantity(seedLimits.thousandKernelGrams, { says: "weight of 1,000 kernels, in place of seedsPerPound" }),
+      null,
+      "seedsPerPound is taken",
+    ),
+  },
+  returns: { shape: "one", unit: "lb/ac", says: "seed to drill" },
+  sources: ["ndsu-seeding-rates", "kentucky-wheat-seeding", "thousand-kernel-weight"],
+  example: { call: [1_524_600, 14_000], gives: 108.9, because: "by hand: 35 × 43,560 / 14,000; printed as 109" },
+  cautions: [treatedSeed],
+  compute: (values) =>
+    seedPoundsOf({
+      seedsPerAc: values.rate,
+      seedsPerLb: values.seedsPerPound,
+      thousandKernelG: values.thousandKernelGrams,
+    }),
+  value: (result) => result.poundsPerAc,
+  working: (result) => [
+    line("Seeds in a pound", result.seedsPerLb, "seeds/lb"),
+    line("Weight of 1,000 kernels", result.thousandKernelG, "g"),
+    line("Seeds on a square foot", result.seedsPerSqFt, "seeds"),
+    line("Seed to drill", result.poundsPerAc, "lb/ac"),
+  ],
+});
+
+export const seedPerFoot = worksheetFunction({
+  name: "SEEDPERFOOT",
+  family: "seed",
+  summary: "Seeds in a foot of row at a seeding rate.",
+  asks: ["seeds per foot of row", "check the planter setting", "how many seeds should I dig up"],
+  args: { rate, rowWidth },
+  returns: { shape: "one", unit: "seeds/ft", says: "seeds in a foot of row" },
+  sources: ["acre-geometry", "kentucky-wheat-seeding"],
+  example: {
+    call: [1_524_600, 7],
+    gives: 20.4167,
+    tolerance: 0.0001,
+    because: "by hand: 35 seeds on a square foot × 7 / 12; printed as 20.4",
+  },
+  compute: (values) => seedPerFootOf({ seedsPerAc: values.rate, rowWidthIn: values.rowWidth }),
+  value: (result) => result.seedsPerFoot,
+  working: (result) => [
+    line("Seeds on a square foot", result.seedsPerSqFt, "seeds"),
+    line("Row that makes a square foot", result.rowInchesPerSqFt, "in"),
+    line("Seeds in a thousandth of an acre", result.seedsPerThousandthAc, "seeds"),
+    line("Seeds in a foot of row", result.seedsPerFoot, "seeds/ft"),
+  ],
+});
+
+export const seedCatch = worksheetFunction({
+  name: "SEEDCATCH",
+  family: "seed",
+  summary: "Pounds per acre a drill puts out, from seed caught over a measured run.",
+  asks: ["calibrate the drill", "how many pounds is the drill seeding", "drill catch test"],
+  args: {
+    grams: quantity(seedLimits.grams, { says: "seed caught, all rows together" }),
+    rows: quantity(seedLimits.drillRows, { says: "rows the seed was caught from" }),
+    rowWidth,
+    feet: quantity(seedLimits.catchFeet, { says: "length of the run, or of the wheel's turns on a stand" }),
+  },
+  returns: { shape: "one", unit: "lb/ac", says: "measured rate" },
+  sources: ["drill-catch"],
+  example: {
+    call: [453.592_37, 6, 7.5, 100],
+    gives: 116.16,
+    because: "by hand: 1 lb on 6 × 7.5 / 12 × 100 = 375 square feet; 43,560 / 375",
+  },
+  cautions: [treatedSeed, "Lower the drill and block it before reaching under it; nothing turns while hands are in."],
+  compute: (values) =>
+    seedCatchOf({ grams: values.grams, rows: values.rows, rowWidthIn: values.rowWidth, feet: values.feet }),
+  value: (result) => result.poundsPerAc,
+  working: (result) => [
+    line("Caught", result.poundsCaught, "lb"),
+    line("Ground behind it", result.groundSqFt, "sq ft"),
+    line("Measured rate", result.poundsPerAc, "lb/ac"),
   ],
 });

@@ -1,8 +1,8 @@
 import { rowLength as rowLengthOf } from "../../core/seed/row-length";
 import { seedLimits } from "../../core/seed/seed-limits";
 import { standCount as standCountOf } from "../../core/seed/stand-count";
-import { line, list, optional, quantity, worksheetFunction } from "../frame";
-import { rowWidth } from "./seed-arguments";
+import { line, optional, quantity, worksheetFunction } from "../frame";
+import { counts, feetCounted, rowWidth } from "./seed-arguments";
 
 const saysFraction = { says: "part of an acre, such as 0.001 or 1/1000" };
 /** Reads past 1, so that the formula can ask about 1000 typed for 1/1000. */
@@ -40,15 +40,9 @@ export const standCount = worksheetFunction({
   family: "seed",
   summary: "Plants per acre from counts along the row.",
   args: {
-    counts: list(quantity(seedLimits.plantCount, { says: "plants" }), {
-      says: "plants in each place counted, one cell a place",
-    }),
+    counts,
     rowWidth,
-    feetCounted: optional(
-      quantity(seedLimits.feetCounted, { says: "feet of row behind each count, all its rows together" }),
-      null,
-      "the thousandth of an acre at this row width",
-    ),
+    feetCounted,
   },
   returns: { shape: "one", unit: "plants/ac", says: "mean stand over the places counted" },
   sources: ["acre-geometry", "ndsu-procrop-row-length"],

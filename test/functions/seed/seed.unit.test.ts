@@ -1,14 +1,6 @@
 import { explain } from "../../../src/functions/frame/explain";
 import { runFunction } from "../../../src/functions/frame/run";
-import {
-  rowLength,
-  seedCost,
-  seedFunctions,
-  seedRate,
-  seedSpacing,
-  seedUnits,
-  standCount,
-} from "../../../src/functions/seed";
+import { rowLength, seedCost, seedRate, seedSpacing, seedUnits, standCount } from "../../../src/functions/seed";
 
 const messageOf = (cells: readonly (readonly unknown[])[]) => (cells[0]?.[0] as { message?: string }).message;
 
@@ -117,19 +109,6 @@ describe("ROWLENGTH and STANDCOUNT on a sheet", () => {
   it("wait until a count is in", () => {
     expect(runFunction(standCount, [[[null], [null]], 30])).toEqual([
       [{ code: "#N/A", message: "waiting for counts" }],
-    ]);
-  });
-});
-
-describe("the seed family", () => {
-  it("is exported whole", () => {
-    expect(seedFunctions.map((fn) => fn.name)).toEqual([
-      "SEEDRATE",
-      "SEEDSPACING",
-      "SEEDUNITS",
-      "SEEDCOST",
-      "ROWLENGTH",
-      "STANDCOUNT",
     ]);
   });
 });

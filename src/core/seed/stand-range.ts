@@ -1,0 +1,80 @@
+import { refuse } from "../fault";
+import { within } from "../limit";
+import { normalQuantile } from "../statistics/normal";
+import { studentTQuantile } from "../statistics/student-t";
+import { wholeUp } from "../units/whole-up";
+import { seedLimits } from "./seed-limits";
+import { standCount, type StandCountInput } from "./stand-count";
+
+export interface StandRangeInput extends StandCountInput {
+  readonly confidencePct: number;
+  /** How near to the true stand the mean shall come, % of it. */
+  readonly withinPct: number;
+}
+
+export interface StandRange {
+  /** No lower than 0. */
+  readonly lowPerAc: number;
+  readonly meanPerAc: number;
+  readonly highPerAc: number;
+  readonly halfWidthPerAc: number;
+  readonly sdPerAc: number;
+  readonly counts: number;
+  readonly tValue: number;
+  /** null: no plants were counted. */
+  readonly variationPct: number | null;
+  readonly countsNeeded: number | null;
+  readonly moreCounts: number | null;
+}
+
+/**
+ * How sure a counted stand is, and how many counts would make it surer.
+ *
+ *   mean ± t × s / √n          s the sample deviation, t of n − 1 degrees of freedom
+ *   counts needed: the fewest n with n ≥ (t × CV / within)², t of n − 1 degrees of freedom
+ *
+ * @source student-t-interval
+ */
+export function standRange({ confidencePct, withinPct, ...counted }: StandRangeInput): StandRange {
+  within("confidence", confidencePct, seedLimits.confidence);
+  within("within", withinPct, seedLimits.countsWithin);
+  const { counts } = counted;
+  if (counts.length === 0) refuse({ kind: "waiting", argument: "counts" });
+  if (counts.length < 2) refuse({ kind: "tooFew", argument: "counts", received: counts.length, atLeast: 2 });
+
+  const stand = standCount(counted);
+  const sdCount = sampleDeviation(counts, stand.meanCount);
+  const tValue = tOf(confidencePct, counts.length - 1);
+  const halfWidthPerAc = ((tValue * sdCount) / Math.sqrt(counts.length)) * stand.plantsPerAcEach;
+  const variationPct = stand.meanCount > 0 ? (100 * sdCount) / stand.meanCount : null;
+  const countsNeeded = variationPct === null ? null : needed(variationPct, withinPct, confidencePct);
+  return {
+    lowPerAc: Math.max(0, stand.plantsPerAc - halfWidthPerAc),
+    meanPerAc: stand.plantsPerAc,
+    highPerAc: stand.plantsPerAc + halfWidthPerAc,
+    halfWidthPerAc,
+    sdPerAc: sdCount * stand.plantsPerAcEach,
+    counts: counts.length,
+    tValue,
+    variationPct,
+    countsNeeded,
+    moreCounts: countsNeeded === null ? null : Math.max(0, countsNeeded - counts.length),
+  };
+}
+
+function sampleDeviation(values: readonly number[], mean: number): number {
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+}
+
+function tOf(confidencePct: number, df: number): number {
+  return studentTQuantile(0.5 + confidencePct / 200, df);
+}
+
+/** The fewest counts whose interval, at this spread, is no wider than asked. */
+function needed(variationPct: number, withinPct: number, confidencePct: number): number {
+  const ratio = variationPct / withinPct;
+  // The normal value is the smallest any t comes to, so the search starts at or a few counts below the answer.
+  let counts = Math.max(2, wholeUp((normalQuantile(0.5 + confidencePct / 200) * ratio) ** 2));
+  while (tOf(confidencePct, counts - 1) * ratio > Math.sqrt(counts)) counts++;
+  return counts;
+}
