@@ -2,12 +2,14 @@ import { budgetFunctions } from "./budget";
 import { capitalFunctions } from "./capital";
 import { coverFunctions } from "./cover";
 import { curveFunctions } from "./curves";
+import { drainageFunctions } from "./drainage";
 import type { WorksheetFunction } from "./frame";
 import { harvestFunctions } from "./harvest";
 import { materialFunctions } from "./materials";
 import { moneyFunctions } from "./money";
 import { nitrogenFunctions } from "./nitrogen";
 import { nutrientFunctions } from "./nutrients";
+import { practiceFunctions } from "./practices";
 import { protectionFunctions } from "./protection";
 import { rentFunctions } from "./rent";
 import { seedFunctions } from "./seed";
@@ -26,11 +28,13 @@ const sourced: readonly WorksheetFunction[] = [
   ...seedFunctions,
   ...protectionFunctions,
   ...coverFunctions,
+  ...drainageFunctions,
   ...moneyFunctions,
   ...budgetFunctions,
   ...rentFunctions,
   ...capitalFunctions,
   ...trialFunctions,
+  ...practiceFunctions,
   ...curveFunctions,
   ...harvestFunctions,
   ...unitFunctions,
