@@ -1,6 +1,8 @@
 import type { WorksheetFunction } from "./frame";
 import { sprayBand, sprayDensity } from "./protection/carrier";
 import { nozzleFlowAt, sprayCourse, sprayFlow, sprayPressure, spraySpeed, sprayVolume } from "./protection/nozzles";
+import { pestThreshold } from "./protection/pest-threshold";
+import { pestActionLevel, pestDays, pestInjuryLevel } from "./protection/pests";
 import { programGroups } from "./protection/program-groups";
 import { resistanceRisk } from "./protection/resistance-risk";
 import { siteOfAction } from "./protection/site-of-action";
@@ -22,6 +24,10 @@ export const protectionFunctions: readonly WorksheetFunction[] = [
   tankLoads,
   tankPlan,
   sprayAdjuvant,
+  pestInjuryLevel,
+  pestActionLevel,
+  pestDays,
+  pestThreshold,
   siteOfAction,
   programGroups,
   resistanceRisk,

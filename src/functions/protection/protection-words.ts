@@ -1,5 +1,13 @@
 import { mixUnits, type MixUnitKey } from "../../core/protection/tank-plan";
 import { herbicides, type HerbicideKey } from "../../reference/protection/herbicides";
+import {
+  countings,
+  pests,
+  pestStages,
+  type CountingKey,
+  type PestKey,
+  type PestStageKey,
+} from "../../reference/protection/pests";
 import { solutions, type SolutionKey } from "../../reference/protection/solutions";
 import { vocabulary } from "../frame";
 
@@ -21,3 +29,7 @@ export const riskWords = vocabulary("risk", {
   moderate: { label: "moderate", also: ["medium"] },
   high: { label: "high", also: [] },
 });
+
+export const pestWords = vocabulary<PestKey>("pest", pests);
+export const countingWords = vocabulary<CountingKey>("way of counting", countings);
+export const pestStageWords = vocabulary<PestStageKey>("pest stage", pestStages);

@@ -1,0 +1,476 @@
+import type { CropKey } from "../crops";
+import type { Cited, ReferenceTable } from "../table";
+import type { CountingKey, PestKey, PestStageKey } from "./pests";
+
+export interface ThresholdRow extends Cited {
+  readonly pest: PestKey;
+  /** The crop as printed, and the crops it stands for. */
+  readonly cropSays: string;
+  readonly crops: readonly CropKey[];
+  readonly stage: PestStageKey;
+  readonly per: CountingKey;
+  /** One number, or the two ends of a printed range. */
+  readonly low: number;
+  readonly high: number;
+  /** At or below this the field is left; between it and the threshold more is sampled. */
+  readonly leaveAt?: number;
+  /** An injury level is where loss equals cost: higher than the threshold to act on. */
+  readonly isInjuryLevel?: true;
+  /** State, province or study that it is printed for. */
+  readonly region: string;
+}
+
+const one = (value: number) => ({ low: value, high: value });
+const soybean = { cropSays: "soybean", crops: ["soybean"] } as const;
+const corn = { cropSays: "corn", crops: ["corn", "cornSilage"] } as const;
+const wheat = { cropSays: "wheat", crops: ["wheat", "springWheat"] } as const;
+const barley = { cropSays: "barley", crops: ["barley"] } as const;
+const alfalfa = { cropSays: "alfalfa", crops: ["alfalfa"] } as const;
+const cereals = { cropSays: "cereals", crops: ["wheat", "springWheat", "barley", "oat", "rye", "triticale"] } as const;
+const any = { cropSays: "any crop", crops: [] } as const;
+
+const delaware = { region: "Delaware", mark: "V", source: "udel-crop-update" } as const;
+const georgia = { region: "Georgia", mark: "V", source: "uga-soybean-2014" } as const;
+const alberta = { region: "Alberta", mark: "V", source: "alberta-crop-protection" } as const;
+const illinois = { region: "Illinois", mark: "V", source: "uiuc-bulletin-1998" } as const;
+const southDakota = { region: "South Dakota", mark: "V", source: "sdsu-leaf-beetle" } as const;
+const tennessee = { region: "Tennessee", mark: "V", source: "utk-stink-bugs-2024" } as const;
+const carolinaBugs = { region: "North Carolina", mark: "V", source: "ncsu-stink-bugs" } as const;
+const northCarolina = { region: "North Carolina", mark: "V", source: "ncsu-defoliation-2012" } as const;
+const ohio = { region: "Ohio", mark: "V", source: "osu-defoliation-2024" } as const;
+const iowa = { region: "Iowa", mark: "V", source: "isu-defoliation" } as const;
+
+const aphidNote =
+  "Field average, at least 80 % of plants infested and numbers rising. Do not lower it when prices rise: below it no loss is measurable.";
+
+export const pestThresholds = {
+  title: "Published pest thresholds",
+  units: { low: "as counted", high: "as counted", leaveAt: "as counted" },
+  basis: "field averages; each for its region, stage and way of counting",
+  rows: [
+    {
+      pest: "soybeanAphid",
+      ...soybean,
+      stage: "r1ToR5",
+      per: "perPlant",
+      ...one(250),
+      region: "north-central states",
+      mark: "V",
+      source: "ragsdale-2007",
+      note: aphidNote,
+    },
+    {
+      pest: "soybeanAphid",
+      ...soybean,
+      stage: "r1ToR5",
+      per: "perPlant",
+      ...one(674),
+      isInjuryLevel: true,
+      region: "north-central states",
+      mark: "M",
+      source: "ragsdale-2007",
+      note: "674 ± 95; a secondary text prints 654 ± 95, for control at $8.65 to 21, 30 to 60 bu and $5.50 to 6.50 a bushel.",
+    },
+    {
+      pest: "soybeanAphid",
+      ...soybean,
+      stage: "r1ToR5",
+      per: "perPlant",
+      ...one(452),
+      isInjuryLevel: true,
+      region: "Iowa",
+      mark: "V",
+      source: "isu-aphid-recalculated",
+      note: "Recalculated at $15 a bushel, $8 an acre and 50 bu; the threshold stays 250.",
+    },
+    {
+      pest: "soybeanAphid",
+      ...soybean,
+      stage: "r6On",
+      per: "perPlant",
+      ...one(1000),
+      region: "farm press",
+      mark: "V",
+      source: "press-no-till-aphid",
+      note: "Below it yield is unlikely to respond.",
+    },
+    { pest: "defoliation", ...soybean, stage: "vegetative", per: "pctOfCanopy", ...one(30), ...iowa },
+    { pest: "defoliation", ...soybean, stage: "reproductive", per: "pctOfCanopy", ...one(20), ...iowa },
+    { pest: "defoliation", ...soybean, stage: "toR2", per: "pctOfCanopy", ...one(30), ...ohio },
+    { pest: "defoliation", ...soybean, stage: "r3ToR5", per: "pctOfCanopy", ...one(10), ...ohio },
+    { pest: "defoliation", ...soybean, stage: "r6", per: "pctOfCanopy", ...one(15), ...ohio },
+    { pest: "defoliation", ...soybean, stage: "toBeforeBloom", per: "pctOfCanopy", ...one(30), ...northCarolina },
+    { pest: "defoliation", ...soybean, stage: "beforeBloomToR7", per: "pctOfCanopy", ...one(15), ...northCarolina },
+    { pest: "defoliation", ...soybean, stage: "vegetative", per: "pctOfCanopy", low: 35, high: 40, ...illinois },
+    { pest: "defoliation", ...soybean, stage: "bloomToPodFill", per: "pctOfCanopy", low: 20, high: 25, ...illinois },
+    { pest: "defoliation", ...soybean, stage: "vegetative", per: "pctOfCanopy", ...one(30), ...delaware },
+    { pest: "defoliation", ...soybean, stage: "bloomToPodFill", per: "pctOfCanopy", ...one(15), ...delaware },
+    {
+      pest: "defoliation",
+      ...soybean,
+      stage: "beforeBloom",
+      per: "pctOfCanopy",
+      ...one(40),
+      ...illinois,
+      region: "Illinois and Iowa",
+      note: "Grasshopper feeding.",
+    },
+    {
+      pest: "defoliation",
+      ...soybean,
+      stage: "bloomToPodFill",
+      per: "pctOfCanopy",
+      low: 15,
+      high: 20,
+      ...illinois,
+      region: "Illinois and Iowa",
+      note: "Grasshopper feeding; Iowa prints 20.",
+    },
+    { pest: "beanLeafBeetle", ...soybean, stage: "vcToV1", per: "perFoot", ...one(16), ...illinois },
+    { pest: "beanLeafBeetle", ...soybean, stage: "v2On", per: "perFoot", ...one(39), ...illinois },
+    {
+      pest: "beanLeafBeetle",
+      ...soybean,
+      stage: "cotyledon",
+      per: "perSeedling",
+      ...one(4),
+      ...southDakota,
+      note: "At $5 a bushel, 40 bu and $10 an acre; with 10 seedlings in a foot, 40 a foot.",
+    },
+    {
+      pest: "beanLeafBeetle",
+      ...soybean,
+      stage: "v1",
+      per: "perPlant",
+      ...one(6.08),
+      isInjuryLevel: true,
+      region: "Nebraska study",
+      mark: "V",
+      source: "hunt-1995",
+      note: "At $7.50 a bushel and $11 an acre.",
+    },
+    {
+      pest: "beanLeafBeetle",
+      ...soybean,
+      stage: "podToFullSeed",
+      per: "perFoot",
+      ...one(6),
+      ...southDakota,
+      note: "30-in rows, 40 bu, $5 a bushel.",
+    },
+    {
+      pest: "beanLeafBeetle",
+      ...soybean,
+      stage: "podToFullSeed",
+      per: "perSweep",
+      ...one(4),
+      ...southDakota,
+      note: "30-in rows, 40 bu, $5 a bushel.",
+    },
+    {
+      pest: "stinkBugs",
+      ...soybean,
+      stage: "r3ToR6",
+      per: "per100Sweeps",
+      ...one(40),
+      region: "north-central states",
+      mark: "M",
+      source: "extension-stink-bugs",
+      note: "Grain soybean; Tennessee's 9 in 25 sweeps is 36 in 100.",
+    },
+    {
+      pest: "stinkBugs",
+      ...soybean,
+      stage: "r1ToR6",
+      per: "per25Sweeps",
+      ...one(9),
+      ...tennessee,
+      note: "Also 1 per foot of row.",
+    },
+    { pest: "stinkBugs", ...soybean, stage: "r6ToR7", per: "per25Sweeps", ...one(18), ...tennessee },
+    {
+      pest: "stinkBugs",
+      ...soybean,
+      stage: "bloomToMidFill",
+      per: "perFoot",
+      ...one(0.33),
+      ...georgia,
+      note: "3 in 25 sweeps.",
+    },
+    {
+      pest: "stinkBugs",
+      ...soybean,
+      stage: "midFillOn",
+      per: "perFoot",
+      ...one(1),
+      ...georgia,
+      note: "6 in 25 sweeps.",
+    },
+    { pest: "stinkBugs", ...soybean, stage: "seedCrop", per: "perSixFeet", ...one(1), ...georgia },
+    {
+      pest: "podCaterpillars",
+      ...soybean,
+      stage: "afterBloom",
+      per: "perFoot",
+      ...one(2),
+      ...georgia,
+      note: "Half an inch or longer.",
+    },
+    {
+      pest: "spiderMite",
+      ...soybean,
+      stage: "bloomToPodFill",
+      per: "perLeaflet",
+      low: 20,
+      high: 30,
+      ...delaware,
+      note: "And 10 % of plants with a third or more of the leaf area damaged.",
+    },
+    { pest: "leafhoppers", ...soybean, stage: "seedlingStressed", per: "perSweep", ...one(4), ...delaware },
+    { pest: "leafhoppers", ...soybean, stage: "seedlingFresh", per: "perSweep", ...one(8), ...delaware },
+    {
+      pest: "rootwormBeetles",
+      ...corn,
+      stage: "august",
+      per: "perPlant",
+      ...one(0.75),
+      region: "trade press on university surveys",
+      mark: "V",
+      source: "trade-rootworm-2020",
+    },
+    {
+      pest: "rootwormBeetles",
+      ...corn,
+      stage: "silking",
+      per: "perEar",
+      ...one(10),
+      region: "Nebraska",
+      mark: "V",
+      source: "unl-rootworm-silking",
+      note: "Pollination suffers seriously.",
+    },
+    {
+      pest: "blackCutworm",
+      ...corn,
+      stage: "v1ToV5",
+      per: "pctOfPlants",
+      low: 3,
+      high: 5,
+      region: "Indiana",
+      mark: "V",
+      source: "press-cutworm-2012",
+      note: "Plants cut, with larvae present.",
+    },
+    {
+      pest: "blackCutworm",
+      ...corn,
+      stage: "toV5",
+      per: "pctOfPlants",
+      low: 2,
+      high: 5,
+      ...delaware,
+      note: "Plants cut, with larvae present.",
+    },
+    {
+      pest: "blackCutworm",
+      ...corn,
+      stage: "seedling",
+      per: "pctOfPlants",
+      ...one(3),
+      region: "Kentucky",
+      mark: "V",
+      source: "uky-cutworm",
+      note: "Plants cut, with 2 or more live larvae of 1 in or less on 100 plants.",
+    },
+    {
+      pest: "westernBeanCutworm",
+      ...corn,
+      stage: "preTassel",
+      per: "pctOfPlants",
+      ...one(8),
+      region: "Ohio, 2019",
+      mark: "V",
+      source: "osu-bean-cutworm-2019",
+      note: "Plants with egg masses or larvae.",
+    },
+    {
+      pest: "westernBeanCutworm",
+      ...corn,
+      stage: "preTassel",
+      per: "pctOfPlants",
+      ...one(5),
+      region: "Ohio, 2021",
+      mark: "V",
+      source: "osu-bean-cutworm-2019",
+      note: "Plants with egg masses or larvae.",
+    },
+    {
+      pest: "westernBeanCutworm",
+      ...corn,
+      stage: "preTassel",
+      per: "pctOfPlants",
+      ...one(8),
+      region: "Kansas and Colorado",
+      mark: "V",
+      source: "ksu-bean-cutworm",
+      note: "Plants with egg masses or larvae.",
+    },
+    { pest: "stinkBugs", ...corn, stage: "v1ToV6", per: "per100Plants", ...one(13), leaveAt: 6, ...carolinaBugs },
+    { pest: "stinkBugs", ...corn, stage: "v14ToVt", per: "per100Plants", ...one(18), leaveAt: 9, ...carolinaBugs },
+    { pest: "stinkBugs", ...corn, stage: "r1ToR4", per: "per100Plants", ...one(52), leaveAt: 35, ...carolinaBugs },
+    { pest: "grasshoppers", ...corn, stage: "field", per: "perSquareYard", ...one(7), ...illinois },
+    {
+      pest: "grasshoppers",
+      ...any,
+      stage: "adult",
+      per: "perSquareYard",
+      low: 8,
+      high: 14,
+      region: "North Dakota",
+      mark: "M",
+      source: "ndsu-grasshoppers",
+    },
+    {
+      pest: "grasshoppers",
+      ...cereals,
+      stage: "field",
+      per: "perSquareMeter",
+      ...one(13),
+      ...alberta,
+      note: "25 on roadsides.",
+    },
+    { pest: "grasshopperNymphs", ...any, stage: "edges", per: "perSquareYard", low: 15, high: 20, ...illinois },
+    {
+      pest: "cerealAphids",
+      ...wheat,
+      stage: "seedlingToHeading",
+      per: "perStem",
+      low: 12,
+      high: 15,
+      region: "North Dakota and Minnesota",
+      mark: "M",
+      source: "ndsu-umn-aphids",
+    },
+    { pest: "birdCherryOatAphid", ...cereals, stage: "seedling", per: "perStem", ...one(20), ...alberta },
+    { pest: "birdCherryOatAphid", ...cereals, stage: "boot", per: "perStem", ...one(30), ...alberta },
+    { pest: "englishGrainAphid", ...cereals, stage: "seedling", per: "perStem", ...one(30), ...alberta },
+    { pest: "englishGrainAphid", ...cereals, stage: "boot", per: "perStem", ...one(50), ...alberta },
+    {
+      pest: "englishGrainAphid",
+      ...wheat,
+      stage: "heading",
+      per: "perHead",
+      low: 15,
+      high: 25,
+      ...delaware,
+      note: "Few natural enemies.",
+    },
+    { pest: "greenbug", ...cereals, stage: "seedling", per: "perStem", low: 5, high: 15, ...alberta },
+    { pest: "greenbug", ...cereals, stage: "boot", per: "perStem", low: 10, high: 25, ...alberta },
+    {
+      pest: "cerealLeafBeetle",
+      ...wheat,
+      stage: "beforeBoot",
+      per: "perStem",
+      ...one(3),
+      region: "Extension, general",
+      mark: "M",
+      source: "extension-leaf-beetle",
+      note: "Eggs and larvae together.",
+    },
+    {
+      pest: "cerealLeafBeetle",
+      ...wheat,
+      stage: "bootOn",
+      per: "perStem",
+      low: 0.5,
+      high: 1,
+      region: "New Jersey",
+      mark: "V",
+      source: "rutgers-leaf-beetle-2011",
+      note: "Larvae, where the yield may reach 60 bu or more.",
+    },
+    {
+      pest: "armyworm",
+      ...wheat,
+      stage: "milk",
+      per: "perSquareFoot",
+      low: 6,
+      high: 8,
+      region: "Tennessee",
+      mark: "V",
+      source: "utk-armyworm-2017",
+      note: "Past milk only if heads are cut.",
+    },
+    { pest: "armyworm", ...wheat, stage: "heading", per: "perFoot", ...one(2), ...delaware },
+    { pest: "armyworm", ...barley, stage: "heading", per: "perFoot", ...one(1), ...delaware },
+    { pest: "armyworm", ...cereals, stage: "field", per: "perSquareMeter", ...one(11), ...alberta },
+    { pest: "grassSawfly", ...wheat, stage: "heading", per: "perFoot", ...one(0.4), ...delaware },
+    {
+      pest: "wheatMidge",
+      ...wheat,
+      stage: "forYield",
+      per: "perHead",
+      low: 0.2,
+      high: 0.25,
+      ...alberta,
+      note: "Printed as 1 adult on 4 to 5 heads; turned over by us.",
+    },
+    {
+      pest: "wheatMidge",
+      ...wheat,
+      stage: "forGrade",
+      per: "perHead",
+      low: 0.1,
+      high: 0.125,
+      ...alberta,
+      note: "Printed as 1 adult on 8 to 10 heads; turned over by us.",
+    },
+    { pest: "potatoLeafhopper", ...alfalfa, stage: "to3In", per: "per100Sweeps", ...one(20), ...delaware },
+    { pest: "potatoLeafhopper", ...alfalfa, stage: "from4In", per: "per100Sweeps", ...one(50), ...delaware },
+    { pest: "potatoLeafhopper", ...alfalfa, stage: "from7In", per: "per100Sweeps", ...one(100), ...delaware },
+    { pest: "potatoLeafhopper", ...alfalfa, stage: "from11In", per: "per100Sweeps", ...one(150), ...delaware },
+    {
+      pest: "potatoLeafhopper",
+      ...alfalfa,
+      stage: "over12In",
+      per: "per100Sweeps",
+      ...one(200),
+      ...delaware,
+      region: "Wisconsin",
+      note: "Quoted in the Delaware text.",
+    },
+    {
+      pest: "meadowSpittlebug",
+      ...alfalfa,
+      stage: "spring",
+      per: "perStem",
+      ...one(1),
+      region: "Wisconsin",
+      mark: "V",
+      source: "wi-pest-bulletin-2013",
+      note: "Nymphs.",
+    },
+  ],
+} as const satisfies ReferenceTable<ThresholdRow>;
+
+/** How fast a pest's numbers double where nothing holds it back. */
+export interface GrowthRow extends Cited {
+  readonly pest: PestKey;
+  readonly doublingDays: number;
+}
+
+export const pestGrowth = {
+  title: "Doubling times",
+  units: { doublingDays: "days" },
+  basis: "field populations without control",
+  rows: [
+    {
+      pest: "soybeanAphid",
+      doublingDays: 6.8,
+      mark: "M",
+      source: "ragsdale-2007",
+      note: "6.8 ± 0.8 days. A later study, without predators, saw 250 a plant reach the injury level in 6.97 ± 1.11 days.",
+    },
+  ],
+} as const satisfies ReferenceTable<GrowthRow>;
