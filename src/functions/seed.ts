@@ -1,5 +1,6 @@
 import type { WorksheetFunction } from "./frame";
 import { seedCost, seedReturn, seedUnits } from "./seed/buying";
+import { seedCurveOptimum, seedOptimum } from "./seed/optimum";
 import { seedCatch, seedPerFoot, seedPounds, seedRate, seedSpacing } from "./seed/planting";
 import { rowLength, standCount } from "./seed/row-counts";
 import { standEvenness, standHoop, standRange } from "./seed/stand";
@@ -17,6 +18,8 @@ export const seedFunctions: readonly WorksheetFunction[] = [
   seedUnits,
   seedCost,
   seedReturn,
+  seedOptimum,
+  seedCurveOptimum,
   treatmentCost,
   treatmentLiquid,
   rowLength,

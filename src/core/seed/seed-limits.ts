@@ -32,6 +32,7 @@ export const seedLimits = {
   nominalSpacing: { min: 0.1, max: 60, unit: "in" },
   linear: { min: 0, max: 100, unit: "bu/ac per 1,000 plants" },
   quadratic: { min: -10, max: -1e-9, unit: "bu/ac per 1,000 plants squared", slip: -1 },
+  fullYield: { min: 1, max: 1000, unit: "bu/ac" },
   riseRate: { min: 0.0001, max: 1, unit: "per 1,000 plants" },
   seedPricePerThousand: { min: 0, max: 100, unit: "$/1,000 seeds" },
   survival: { min: 1, max: 100, unit: "%", slip: 0.01 },

@@ -78,6 +78,11 @@ export const seedSources = {
     title: "ISO 7256-1, Sowing equipment, test methods: single seed drills",
     year: "1984",
   },
+  "population-optimum": {
+    publisher: "By definition",
+    title: "Best stand: where a thousand more plants bring what their seed costs",
+    year: "definition",
+  },
   "nafziger-1994": {
     publisher: "Journal of Production Agriculture (Nafziger)",
     title: "7:59-62, corn planting date and plant population, as tabulated by Purdue Pest & Crop 2012 issue 15",
