@@ -12,6 +12,7 @@ import { nutrientFunctions } from "./nutrients";
 import { practiceFunctions } from "./practices";
 import { protectionFunctions } from "./protection";
 import { rentFunctions } from "./rent";
+import { riskFunctions } from "./risk";
 import { seedFunctions } from "./seed";
 import { soilFunctions } from "./soil";
 import { soilReadingFunctions } from "./soil-readings";
@@ -33,6 +34,7 @@ const sourced: readonly WorksheetFunction[] = [
   ...budgetFunctions,
   ...rentFunctions,
   ...capitalFunctions,
+  ...riskFunctions,
   ...trialFunctions,
   ...practiceFunctions,
   ...curveFunctions,

@@ -37,6 +37,36 @@ export const economicsSources = {
     title: "From Agronomic Data to Farmer Recommendations (Perrin and others), with the revision of 1988",
     year: "1976",
   },
+  "three-point-range": {
+    publisher: "By definition",
+    title: "Triangular and PERT distributions of a lowest, a likeliest and a highest value",
+    year: "definition",
+  },
+  "gaussian-copula": {
+    publisher: "By definition",
+    title: "Gaussian copula: two amounts joined by the correlation of their normal scores",
+    year: "definition",
+  },
+  "risk-measures": {
+    publisher: "By definition",
+    title: "Percentiles, value at risk and the mean beyond it, shortfall, certainty equivalent of exponential utility",
+    year: "definition",
+  },
+  "stochastic-dominance": {
+    publisher: "By definition",
+    title: "First- and second-degree stochastic dominance",
+    year: "definition",
+  },
+  "farmdoc-price-yield-2012": {
+    publisher: "University of Illinois, farmdoc daily",
+    title: "The Relative Importance of Price vs. Yield Variability in Crop Revenue Risk",
+    year: "2012",
+  },
+  "babcock-1993": {
+    publisher: "Journal of Agricultural and Resource Economics 18:17-24",
+    title: "Risk and Probability Premiums for CARA Utility Functions (Babcock, Choi and Feinerman)",
+    year: "1993",
+  },
   "acre-geometry": {
     publisher: "By definition",
     title: "An acre is 43,560 square feet: 522,720 feet of row at one inch of row width",
