@@ -3,7 +3,7 @@ import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import type { Shelf } from "./shelf";
 import type { Grid } from "./start-grid";
-import { isPristine } from "./workbook-parts";
+import { isPristine, isWorkbook } from "./workbook-parts";
 
 const quietMilliseconds = 400;
 const untitled = "Workbook";
@@ -35,18 +35,20 @@ export class Autosave {
       const entries = await this.shelf.entries();
       const last = this.shelf.lastOpen();
       const entry = entries.find(({ id }) => id === last) ?? entries[0];
-      return entry && (await this.turnTo(entry.id));
+      const workbook = entry && (await this.turnTo(entry.id));
+      if (entry && !workbook) this.notice(cannotRead, true);
+      return workbook;
     } catch {
       this.notice(cannotKeep, true);
       return undefined;
     }
   }
 
-  /** From now on this workbook is the one that is kept. */
+  /** From now on this workbook is the one that is kept; nothing changes when it cannot be read. */
   async turnTo(id: string): Promise<IWorkbookData | undefined> {
     await this.settled();
     const kept = await this.shelf.read(id);
-    if (!kept) return undefined;
+    if (!kept || !isWorkbook(kept.workbook)) return undefined;
     this.open = { id, version: kept.version };
     this.shelf.rememberOpen(id);
     return kept.workbook;
@@ -122,6 +124,7 @@ function newId(): string {
   return crypto.getRandomValues(new Uint32Array(3)).join("-");
 }
 
+export const cannotRead = "The workbook kept in this browser could not be read, and is left as it is.";
 const cannotKeep =
   "This browser has no room to keep the workbook, or does not allow it. Nothing is lost while the page is open: save a file before you leave.";
 const openElsewhere =

@@ -52,7 +52,7 @@ export class BrowserWorkbook {
     const shelf = new Shelf();
     const autosave = new Autosave(workbook, shelf, notice);
     const workbooks = new Workbooks(workbook, shelf, autosave);
-    await workbooks.showLast(notice);
+    await workbooks.showLast();
     const injector = grid.univer.__getInjector();
     describeFunctions(injector, functions);
     registerFunctions(injector, functions, messages);

@@ -33,6 +33,18 @@ export function emptyWorkbook(): IWorkbookData {
   };
 }
 
+/** Whether kept data has the bones of a workbook; a damaged one would stop the whole page. */
+export function isWorkbook(data: unknown): data is IWorkbookData {
+  if (typeof data !== "object" || data === null || !("sheetOrder" in data) || !("sheets" in data)) return false;
+  const { sheetOrder, sheets } = data;
+  if (!Array.isArray(sheetOrder) || sheetOrder.length === 0 || typeof sheets !== "object" || !sheets) return false;
+  const known = new Map<string, unknown>(Object.entries(sheets));
+  return sheetOrder.every((id: unknown) => {
+    const sheet = known.get(String(id));
+    return typeof sheet === "object" && sheet !== null && "name" in sheet && typeof sheet.name === "string";
+  });
+}
+
 /** Whether nobody has put anything into this workbook. */
 export function isPristine({ sheetOrder, sheets }: IWorkbookData): boolean {
   const only = sheetOrder.length === 1 ? sheets[sheetOrder[0] ?? ""] : undefined;

@@ -1,5 +1,5 @@
 import { HostError } from "../port";
-import type { Autosave, Notice } from "./autosave";
+import { cannotRead, type Autosave } from "./autosave";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Shelf, ShelfEntry } from "./shelf";
 import { emptyWorkbook } from "./workbook-parts";
@@ -17,17 +17,8 @@ export class Workbooks {
   ) {}
 
   /** Shows the workbook that was open last; an empty one where there is none or it cannot be read. */
-  async showLast(notice: Notice): Promise<void> {
-    const last = await this.autosave.last();
-    if (last) {
-      try {
-        return this.workbook.show(last);
-      } catch {
-        await this.autosave.turnToNew();
-        notice(cannotRead, true);
-      }
-    }
-    this.workbook.show(emptyWorkbook());
+  async showLast(): Promise<void> {
+    this.workbook.show((await this.autosave.last()) ?? emptyWorkbook());
   }
 
   /** Newest first. */
@@ -37,19 +28,12 @@ export class Workbooks {
     return entries.map((entry) => ({ ...entry, isOpen: entry.id === this.autosave.id }));
   }
 
-  /** Puts the open workbook away and opens another. When that fails the first stays open. */
+  /** Puts the open workbook away and opens another. The first stays open when the other cannot be read. */
   async open(id: string): Promise<void> {
     if (id === this.autosave.id) return;
-    const before = { id: this.autosave.id, data: this.workbook.snapshot() };
     const data = await this.allowed(() => this.autosave.turnTo(id));
-    if (!data) throw new HostError("This workbook is no longer kept in this browser.", "NotKept");
-    try {
-      await this.workbook.open(data);
-    } catch {
-      await this.autosave.turnTo(before.id);
-      await this.workbook.open(before.data);
-      throw new HostError(`${cannotRead} The one open before is back.`, "CannotRead");
-    }
+    if (!data) throw new HostError(cannotRead, "CannotRead");
+    await this.workbook.open(data);
   }
 
   /** Puts the open workbook away and opens an empty one. */
@@ -80,5 +64,3 @@ export class Workbooks {
     }
   }
 }
-
-const cannotRead = "The workbook kept in this browser could not be read, and is left as it is.";

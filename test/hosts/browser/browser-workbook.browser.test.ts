@@ -245,7 +245,7 @@ describe("the workbook in the page", () => {
     expect(await value("A1")).toBe("another plan");
     await page.getByRole("button", { name: "Workbooks" }).click();
     await page.getByRole("button", { name: /^Open / }).click();
-    await until(async () => (await page.evaluate(() => window.loamsheet?.taken()))?.tables.length === 1, "it was open");
+    await until(async () => (await page.locator(".strip .outcome").innerText()).endsWith("is open."), "it was open");
     expect((await read("Fields!A10:A12")).values.flat()).toEqual([100, 96, 61]);
     await page.getByRole("button", { name: /^Remove / }).click();
     await page.getByRole("button", { name: "Remove it" }).click();
@@ -351,6 +351,8 @@ describe("the workbook in the page", () => {
 
   it("says so when another tab keeps the same workbook", async () => {
     const first = page;
+    await type("A2", "kept by the first tab");
+    await kept();
     const second = await opened.context.newPage();
     await second.goto(`${pages.address}index.html`);
     await second.bringToFront();

@@ -2,7 +2,14 @@ import { InsertRowMutation } from "@univerjs/sheets";
 import { memoryAfter } from "../../../src/hosts/browser/chart-moves";
 import { memoryOf } from "../../../src/hosts/browser/page-memory";
 import { notesOf, rulesOf, tablesOf, validationsOf } from "../../../src/hosts/browser/plan-from-resources";
-import { emptyWorkbook, isPristine, parsed, withoutFill, withPlan } from "../../../src/hosts/browser/workbook-parts";
+import {
+  emptyWorkbook,
+  isPristine,
+  isWorkbook,
+  parsed,
+  withoutFill,
+  withPlan,
+} from "../../../src/hosts/browser/workbook-parts";
 import { samplePlan } from "../sample-plan";
 import { cell, plan, sheet } from "../small-plan";
 
@@ -60,6 +67,20 @@ describe("withoutFill", () => {
     };
     expect(withoutFill(renamed, receipt).sheetOrder).toEqual([first]);
   });
+});
+
+describe("isWorkbook", () => {
+  it("knows a workbook of its own", () => expect(isWorkbook(own())).toBe(true));
+  it.each([
+    ["nothing", undefined],
+    ["text", "workbook"],
+    ["no order of sheets", { sheets: {} }],
+    ["no sheets", { ...own(), sheets: null }],
+    ["an order that is not a list", { ...own(), sheetOrder: "sheet-0" }],
+    ["an empty order", { ...own(), sheetOrder: [] }],
+    ["a sheet that is not there", { ...own(), sheetOrder: ["sheet-9"] }],
+    ["a sheet without a name", { ...own(), sheets: { "sheet-0": {} }, sheetOrder: ["sheet-0"] }],
+  ])("refuses %s", (_what, data) => expect(isWorkbook(data)).toBe(false));
 });
 
 describe("isPristine", () => {
