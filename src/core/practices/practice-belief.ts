@@ -1,0 +1,31 @@
+import { refuse } from "../fault";
+import { within } from "../limit";
+import { pert, triangular, type ThreePointSpread } from "../statistics/three-point";
+import { practiceLimits } from "./practice-limits";
+
+/** How a range from lowest to highest is filled. */
+export type RangeShape = "triangular" | "pert";
+
+/** What a person expects a practice to gain, bu/ac over doing nothing. */
+export interface GainRange {
+  readonly lowGainBuPerAc: number;
+  readonly likelyGainBuPerAc: number;
+  readonly highGainBuPerAc: number;
+  readonly shape: RangeShape;
+}
+
+/** The belief behind three gains; refuses those that are out of order. */
+export function practiceBelief(range: GainRange): ThreePointSpread {
+  const { lowGainBuPerAc: low, likelyGainBuPerAc: likely, highGainBuPerAc: high, shape } = range;
+  within("lowGain", low, practiceLimits.gain);
+  within("likelyGain", likely, practiceLimits.gain);
+  within("highGain", high, practiceLimits.gain);
+  if (low > likely) refuseOrder("lowGain", low, "likelyGain", likely);
+  if (likely > high) refuseOrder("likelyGain", likely, "highGain", high);
+  return (shape === "pert" ? pert : triangular)({ low, likely, high });
+}
+
+function refuseOrder(first: string, low: number, second: string, high: number): never {
+  const because = `must not be above ${second} (${high} bu/ac); got ${low}.`;
+  refuse({ kind: "refused", argument: first, because });
+}

@@ -1,0 +1,87 @@
+import { refuse } from "../fault";
+import { within } from "../limit";
+import { normalCdf, normalQuantile } from "../statistics/normal";
+import { gainThatPays } from "./gain-that-pays";
+import { practiceBelief, type GainRange } from "./practice-belief";
+import { practiceLimits } from "./practice-limits";
+
+export interface PracticeUpdateInput extends GainRange {
+  readonly trialGainBuPerAc: number;
+  /** Standard error of the trial's gain. */
+  readonly trialErrorBuPerAc: number;
+  /** Both, or neither: the chance that it pays is then left out. */
+  readonly costUsdPerAc: number | null;
+  readonly priceUsdPerBu: number | null;
+  readonly confidencePct: number;
+}
+
+/** A belief about the gain of a practice. */
+export interface Belief {
+  readonly meanBuPerAc: number;
+  readonly sdBuPerAc: number;
+  readonly lowBuPerAc: number;
+  readonly highBuPerAc: number;
+  /** Chance that it pays, 0 to 1, and the mean net return; null without cost and price. */
+  readonly chance: number | null;
+  readonly netUsdPerAc: number | null;
+}
+
+export interface PracticeUpdate {
+  readonly before: Belief;
+  readonly trial: Belief;
+  readonly after: Belief;
+  /** Weight of the trial in the new mean, 0 to 1. */
+  readonly trialWeight: number;
+}
+
+/**
+ * What to believe after a trial: the range held before and the trial, each weighed by how sure it is.
+ *
+ *   weight = sd² / (sd² + error²)
+ *   mean   = weight × trial + (1 - weight) × mean before      sd after = √weight × error
+ *
+ * The range is taken as a normal curve of the same mean and sd.
+ *
+ * @source raiffa-schlaifer-1961
+ */
+export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
+  const { trialGainBuPerAc, trialErrorBuPerAc, confidencePct } = input;
+  const prior = practiceBelief(input);
+  within("trialGain", trialGainBuPerAc, practiceLimits.gain);
+  within("trialError", trialErrorBuPerAc, practiceLimits.gainError);
+  within("confidence", confidencePct, practiceLimits.confidence);
+  if (prior.sd === 0 && trialErrorBuPerAc === 0) {
+    const because = "is 0 and so is the range of the gain: two certainties leave nothing to weigh.";
+    refuse({ kind: "refused", argument: "trialError", because });
+  }
+  const pays = moneyOf(input);
+  const z = normalQuantile(0.5 + confidencePct / 200);
+  const belief = (meanBuPerAc: number, sdBuPerAc: number): Belief => ({
+    meanBuPerAc,
+    sdBuPerAc,
+    lowBuPerAc: meanBuPerAc - z * sdBuPerAc,
+    highBuPerAc: meanBuPerAc + z * sdBuPerAc,
+    chance: pays && chanceAbove(pays.thresholdBuPerAc, meanBuPerAc, sdBuPerAc),
+    netUsdPerAc: pays && pays.priceUsdPerBu * meanBuPerAc - pays.costUsdPerAc,
+  });
+  const trialWeight = prior.sd ** 2 / (prior.sd ** 2 + trialErrorBuPerAc ** 2);
+  const mean = prior.mean + trialWeight * (trialGainBuPerAc - prior.mean);
+  return {
+    before: belief(prior.mean, prior.sd),
+    trial: belief(trialGainBuPerAc, trialErrorBuPerAc),
+    after: belief(mean, Math.sqrt(trialWeight) * trialErrorBuPerAc),
+    trialWeight,
+  };
+}
+
+function moneyOf({ costUsdPerAc, priceUsdPerBu }: PracticeUpdateInput) {
+  if (costUsdPerAc === null && priceUsdPerBu === null) return null;
+  if (costUsdPerAc === null) return refuse({ kind: "waiting", argument: "cost" });
+  if (priceUsdPerBu === null) return refuse({ kind: "waiting", argument: "price" });
+  return { costUsdPerAc, priceUsdPerBu, thresholdBuPerAc: gainThatPays({ costUsdPerAc, priceUsdPerBu }) };
+}
+
+function chanceAbove(threshold: number, mean: number, sd: number): number {
+  if (sd === 0) return mean > threshold ? 1 : 0;
+  return normalCdf((mean - threshold) / sd);
+}
