@@ -13,7 +13,8 @@ import { logGamma } from "./log-gamma";
 export function noncentralFCdf(x: number, d1: number, d2: number, lambda: number): number {
   if (!(d1 > 0 && d2 > 0 && lambda >= 0) || Number.isNaN(x)) return Number.NaN;
   if (x <= 0) return 0;
-  if (lambda === 0) return fCdf(x, d1, d2);
+  // So small a shift moves nothing, and its logarithm may not exist.
+  if (lambda < 1e-20) return fCdf(x, d1, d2);
   const mean = lambda / 2;
   const reach = 9 * Math.sqrt(mean) + 30;
   const whole = d1 * x + d2;

@@ -9,6 +9,8 @@ export interface Change {
 
 /** Of the density, which is near 1 where it matters: below this a point adds nothing to the answer's digits. */
 const negligible = 1e-14;
+/** A breakpoint this close to 0 adds nothing, and there the logarithm gives out. */
+const leastPanel = 1e-9;
 const steps = [-9, -3, 0, 3, 9];
 
 /**
@@ -23,7 +25,7 @@ export function spreadAverage(f: (s: number) => number, df: number, change?: Cha
   const high = 1 + 9 * width;
   const breakpoints = [{ at: 1, width }, ...(change ? [change] : [])]
     .flatMap((feature) => steps.map((step) => feature.at + step * feature.width))
-    .filter((point) => point > low && point < high)
+    .filter((point) => point > low + leastPanel && point < high)
     .sort((a, b) => a - b);
   const half = df / 2;
   const constant = half * Math.log(df) - logGamma(half) - (half - 1) * Math.LN2;

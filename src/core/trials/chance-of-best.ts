@@ -13,21 +13,26 @@ export interface Uncertain {
  */
 export function chanceOfBest(values: readonly Uncertain[]): number[] {
   if (values.some(({ sd }) => sd === 0)) return sharedByLargest(values);
-  const raw = values.map((mine, index) => {
-    const { value, sd } = mine;
-    const others = values.filter((_, other) => other !== index);
-    const density = (x: number) =>
-      others.reduce(
-        (product, other) => product * normalCdf((x - other.value) / other.sd),
-        normalPdf((x - value) / sd) / sd,
-      );
-    return integrate(
-      density,
-      [-8, -4, -2, -1, 0, 1, 2, 4, 8].map((step) => value + step * sd),
-    );
-  });
+  // The strongest rivals first: beside them most chances vanish at once.
+  const rivals = [...values].sort((a, b) => b.value - a.value);
+  const raw = values.map((mine) => integrate((x) => densityOfBest(mine, rivals, x), panels(mine)));
   const total = raw.reduce((sum, chance) => sum + chance, 0);
   return raw.map((chance) => chance / total);
+}
+
+const negligible = 1e-20;
+
+function densityOfBest(mine: Uncertain, rivals: readonly Uncertain[], x: number): number {
+  let density = normalPdf((x - mine.value) / mine.sd) / mine.sd;
+  for (const rival of rivals) {
+    if (density < negligible) return 0;
+    if (rival !== mine) density *= normalCdf((x - rival.value) / rival.sd);
+  }
+  return density;
+}
+
+function panels({ value, sd }: Uncertain): number[] {
+  return [-8, -4, -2, -1, 0, 1, 2, 4, 8].map((step) => value + step * sd);
 }
 
 function sharedByLargest(values: readonly Uncertain[]): number[] {

@@ -110,12 +110,8 @@ function shrink(fit: BlockFit, named: NamedStrips, varietyVariance: number): Shr
   );
   if (!inverse) return fit.means.map((value) => ({ value, sd: 0 }));
   const effects = fit.means.map((value) => value - center);
-  const pulled = inverse.map((row) =>
-    dot(
-      row,
-      matrix.map((cells) => dot(cells, effects)),
-    ),
-  );
+  const told = matrix.map((cells) => dot(cells, effects));
+  const pulled = inverse.map((row) => dot(row, told));
   const common = commonCovariance(inverse);
   return pulled.map((effect, index) => ({
     value: center + effect,
