@@ -11,7 +11,7 @@ export const strip = {
   shelfEmpty: "None yet. A workbook is kept as soon as something is in it.",
   add: "New workbook",
   adding: "Making an empty workbook…",
-  added: "An empty workbook is open. The one before is in the list.",
+  added: "An empty workbook is open.",
   open: "Open",
   openLabel: (title: string) => `Open ${title}`,
   opening: "Opening…",
