@@ -10,6 +10,7 @@ export interface MeasuredGain {
 }
 
 export interface GainMoney {
+  /** Above 0. */
   readonly priceUsdPerBu: number;
   readonly costUsdPerAc: number;
 }
@@ -29,7 +30,7 @@ export interface GainPays {
  */
 export function gainPays(measured: MeasuredGain, { priceUsdPerBu, costUsdPerAc }: GainMoney): GainPays {
   const net = (gain: number) => priceUsdPerBu * gain - costUsdPerAc;
-  const paysFromBuPerAc = priceUsdPerBu > 0 ? costUsdPerAc / priceUsdPerBu : costUsdPerAc > 0 ? Infinity : 0;
+  const paysFromBuPerAc = costUsdPerAc / priceUsdPerBu;
   return {
     paysFromBuPerAc,
     netUsdPerAc: net(measured.gain),
