@@ -2,35 +2,13 @@ import { curveLimits } from "../core/curves/curve-limits";
 import { responseBest as responseBestOf } from "../core/curves/response-best";
 import { responseCompare as responseCompareOf } from "../core/curves/response-compare";
 import { responseFit as responseFitOf } from "../core/curves/response-fit";
-import { responseModels, type ResponseModelKey } from "../core/curves/response-models";
+import { responseModels } from "../core/curves/response-models";
 import { responseRange as responseRangeOf } from "../core/curves/response-range";
 import { responseYield as responseYieldOf } from "../core/curves/response-yield";
-import { curveParameters, highestTested, parametersOf } from "./curve-parameters";
+import { curveCautions, highestRate, model, parameters, priceRatio, x, y } from "./curve-arguments";
+import { highestTested, parametersOf } from "./curve-parameters";
 import { compareTable, edgeWords, fitTable, rangeTable, unitWords } from "./curve-table";
-import { choice, line, listWithGaps, optional, percent, quantity, vocabulary, worksheetFunction } from "./frame";
-
-export const responseModelWords = vocabulary<ResponseModelKey>("model", responseModels);
-
-const x = listWithGaps(quantity(curveLimits.rate, { says: "rate" }), {
-  says: "rate of the input on each strip, such as lb N/ac or seeds/ac",
-});
-const y = listWithGaps(quantity(curveLimits.yield, { says: "yield" }), {
-  says: "yield of each strip, beside its rate; half-filled pairs are left out",
-});
-const model = choice(responseModelWords, { says: "the curve" });
-const parameters = curveParameters();
-const saysRatio = "price of a unit of input over the price of a bushel: $0.50 a lb with $4.50 corn is 0.111";
-const priceRatio = quantity(curveLimits.priceRatio, { says: saysRatio });
-const highestRate = optional(
-  quantity(curveLimits.rate, { says: "highest rate of the trial, which the answer does not pass" }),
-  null,
-  "the one in the table, when parameters is one; else the curve is followed as far as it goes",
-);
-
-const curveCautions = [
-  "A curve from one field and year is that field and year: rates swing widely from site to site.",
-  "Models that fit alike can name very different best rates; lay them beside each other with RESPONSECOMPARE. Nutrient rules of the place come first.",
-];
+import { line, optional, percent, quantity, worksheetFunction } from "./frame";
 
 /** Sixteen pairs printed with their fit in the manual of a statistics package, as a segmented model. */
 const printedRates = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 13, 15, 16].map((rate) => [rate]);
