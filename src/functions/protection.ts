@@ -3,6 +3,9 @@ import { sprayBand, sprayDensity } from "./protection/carrier";
 import { nozzleFlowAt, sprayCourse, sprayFlow, sprayPressure, spraySpeed, sprayVolume } from "./protection/nozzles";
 import { pestThreshold } from "./protection/pest-threshold";
 import { pestActionLevel, pestDays, pestInjuryLevel } from "./protection/pests";
+import { plantBackDays } from "./protection/plant-back";
+import { weedFreePeriod, weedTable } from "./protection/weed-tables";
+import { weedBenefit, weedLoss, weedThreshold } from "./protection/weeds";
 import { programGroups } from "./protection/program-groups";
 import { resistanceRisk } from "./protection/resistance-risk";
 import { siteOfAction } from "./protection/site-of-action";
@@ -28,6 +31,12 @@ export const protectionFunctions: readonly WorksheetFunction[] = [
   pestActionLevel,
   pestDays,
   pestThreshold,
+  weedLoss,
+  weedBenefit,
+  weedThreshold,
+  weedTable,
+  weedFreePeriod,
+  plantBackDays,
   siteOfAction,
   programGroups,
   resistanceRisk,

@@ -8,6 +8,7 @@ import {
   type PestKey,
   type PestStageKey,
 } from "../../reference/protection/pests";
+import { weedCurves, type WeedCurveKey } from "../../reference/protection/weeds";
 import { solutions, type SolutionKey } from "../../reference/protection/solutions";
 import { vocabulary } from "../frame";
 
@@ -33,3 +34,4 @@ export const riskWords = vocabulary("risk", {
 export const pestWords = vocabulary<PestKey>("pest", pests);
 export const countingWords = vocabulary<CountingKey>("way of counting", countings);
 export const pestStageWords = vocabulary<PestStageKey>("pest stage", pestStages);
+export const weedCurveWords = vocabulary<WeedCurveKey>("weed curve", weedCurves);
