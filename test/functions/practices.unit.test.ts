@@ -51,7 +51,7 @@ describe("PRACTICEODDS and PRACTICEDECISION down a column", () => {
 describe("PRACTICEUPDATE", () => {
   it("adds chance and net when cost and price are given, and waits for the other of the two", () => {
     const table = runFunction(practiceUpdate, [0, 6, 12, 9, 2, 27, 4.5]);
-    expect(table[0]?.slice(5)).toEqual(["Chance that it pays", "Net, $/ac"]);
+    expect(table[0]?.slice(5)).toEqual(["Chance that it pays, of 1", "Net, $/ac"]);
     // Before: the mean 6 is just what pays.
     expect(table[1]?.slice(5)).toEqual([expect.closeTo(0.5, 9), expect.closeTo(0, 9)]);
     expect(messageOf(runFunction(practiceUpdate, [0, 6, 12, 9, 2, 27]))).toBe("waiting for price");

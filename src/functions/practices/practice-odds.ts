@@ -8,7 +8,7 @@ export const practiceOdds = worksheetFunction({
   summary: "Chance that a practice pays for itself.",
   asks: ["will it pay", "chance that fungicide pays", "odds of a practice paying"],
   args: { ...gainRange, cost, price, shape },
-  returns: { shape: "one", unit: "", says: "chance that it pays, 0 to 1" },
+  returns: { shape: "one", unit: "of the cases", says: "0.7 is 7 chances in 10; show it with a % format" },
   sources: ["three-point-range", "partial-budget"],
   cautions: practiceCautions,
   example: {

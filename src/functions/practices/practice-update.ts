@@ -58,7 +58,7 @@ export const practiceUpdate = worksheetFunction({
       "SD, bu/ac",
       `Low ${confidence} %, bu/ac`,
       `High ${confidence} %, bu/ac`,
-      ...(after.chance === null ? [] : ["Chance that it pays", "Net, $/ac"]),
+      ...(after.chance === null ? [] : ["Chance that it pays, of 1", "Net, $/ac"]),
     ],
     ["Before the trial", ...cellsOf(before)],
     ["The trial", ...cellsOf(trial)],
