@@ -2,7 +2,7 @@ import type { RangeShape } from "../../core/practices/practice-belief";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { choice, optional, quantity, vocabulary } from "../frame";
 
-export const rangeShapeWords = vocabulary<RangeShape>("shape", {
+export const rangeShapeWords = vocabulary<RangeShape>("range shape", {
   triangular: { label: "triangular", also: ["triangle"] },
   pert: { label: "PERT", also: ["beta", "smooth"] },
 });

@@ -16,7 +16,7 @@ import { pairCost, pairSd } from "./practice-strips";
 
 type Shown = "decision" | "reason" | "testAcres" | "pairs";
 
-const shownWords = vocabulary<Shown>("answer", {
+const shownWords = vocabulary<Shown>("decision answer", {
   decision: { label: "decision", also: ["verdict", "what to do"] },
   reason: { label: "reason", also: ["why", "because"] },
   testAcres: { label: "test acres", also: ["acres", "acres to test"] },
