@@ -16,7 +16,7 @@ import {
 import { marginalReturn } from "./marginal-return";
 import { orWord } from "./number-or-word";
 
-const halfSeason = vocabulary<"halfSeason">("months", {
+const halfSeason = vocabulary<"halfSeason">("half season rule", {
   halfSeason: { label: "half season", also: ["half", "half season rule", "half year", "half of the cost"] },
 });
 

@@ -20,7 +20,7 @@ import {
 } from "./frame";
 import { planDominance } from "./plan-dominance";
 
-const shapeWords = vocabulary<RangeShape>("shape", {
+const shapeWords = vocabulary<RangeShape>("range shape", {
   triangular: { label: "triangular", also: ["triangle"] },
   pert: { label: "PERT", also: ["beta", "beta PERT", "smooth"] },
 });

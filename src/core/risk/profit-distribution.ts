@@ -30,9 +30,9 @@ interface Node {
 }
 
 /** Steps from the lowest yield to the likeliest, and again to the highest. */
-const stepsEachSide = 48;
+const stepsEachSide = 64;
 /** Halvings of the first and the last step. */
-const halvingsEachEnd = 12;
+const halvingsEachEnd = 14;
 /** Cells in which the chances of a price are taken as straight, where each costs a series. */
 const priceCells = 256;
 /** Scores stand for chances of 0 and 1: that far out nothing is left. */
