@@ -49,7 +49,7 @@ it("a grower fills the farm plan, changes a yield, sees the needs follow and tak
   await page.waitForSelector("#start-done");
 
   const { sheets } = await page.evaluate(async () => (await window.loamsheet?.taken()) ?? { sheets: [] });
-  expect(sheets).toContain("P and K plan");
+  expect(sheets).toContain("Fertility plan");
   for (const sheet of sheets) {
     const cells = (await read(`'${sheet}'!A1:T80`)).values.flat();
     expect([sheet, cells.filter((cell) => typeof cell === "string" && /^#[A-Z/0!?]+$/.test(cell))]).toEqual([
@@ -60,11 +60,11 @@ it("a grower fills the farm plan, changes a yield, sees the needs follow and tak
 
   // Home Quarter, soybean, Mehlich-3 P 34 and K 138 in the maintenance zone: 62 × 0.8 = 49.6 and 62 × 1.15 + 20 =
   // 91.3, to the nearest 5.
-  expect([await value("'P and K plan'!G6"), await value("'P and K plan'!L6")]).toEqual([50, 90]);
+  expect([await value("'Fertility plan'!H6"), await value("'Fertility plan'!J6")]).toEqual([50, 90]);
   await type("Fields", "F6", "75");
   // 75 × 0.8 = 60; 75 × 1.15 + 20 = 106.25.
-  await until(async () => (await value("'P and K plan'!L6")) === 105, "the potash need followed the yield");
-  expect(await value("'P and K plan'!G6")).toBe(60);
+  await until(async () => (await value("'Fertility plan'!J6")) === 105, "the potash need followed the yield");
+  expect(await value("'Fertility plan'!H6")).toBe(60);
 
   const [download] = await Promise.all([page.waitForEvent("download"), page.getByText("Save as .xlsx").click()]);
   const book = new Workbook();

@@ -7,8 +7,14 @@ export type Reference =
   | { readonly to: "name"; readonly key: string }
   /** A table column: the cell of the same row, or all of its rows. */
   | { readonly to: "column"; readonly table: string; readonly column: string; readonly rows: "this" | "all" }
-  /** Neighbouring columns of the same row, first to last. */
-  | { readonly to: "span"; readonly table: string; readonly first: string; readonly last: string }
+  /** Neighbouring columns, first to last: the cells of the same row, or all rows. */
+  | {
+      readonly to: "span";
+      readonly table: string;
+      readonly first: string;
+      readonly last: string;
+      readonly rows: "this" | "all";
+    }
   /** A cell or range that a block registered under this key, always with both dollar signs. */
   | { readonly to: "place"; readonly key: string }
   /** The name of a sheet, for prose. */

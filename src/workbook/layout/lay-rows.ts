@@ -18,6 +18,12 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
       ...placed.flatMap(({ cell, row, column }) => [{ row, column, ...cell }, ...covered(cell, row, column)]),
     ],
     places,
+    names: placed.flatMap(({ cell: { named }, row, column }) =>
+      named === undefined ? [] : [{ ...named, area: cellArea(row, column) }],
+    ),
+    validations: placed.flatMap(({ cell: { allow }, row, column }) =>
+      allow === undefined ? [] : [{ area: cellArea(row, column), allow }],
+    ),
     rules: (block.rules ?? []).flatMap(({ from, to, rule }) => {
       const first = byKey.get(from);
       const last = byKey.get(to);

@@ -67,6 +67,10 @@ export interface RowsBlock {
 
 export interface PlacedCell extends ModelCell {
   readonly key?: string;
+  /** For an input: what may be typed. */
+  readonly allow?: Allow;
+  /** A defined name for the cell, in lower case with underscores, and what it is. */
+  readonly named?: { readonly name: string; readonly says: string };
 }
 
 /** Paragraphs, broken into lines of the sheet's width, one a row: nothing is merged and nothing is cut. */

@@ -13,6 +13,8 @@ export interface Headers<Column extends string> {
   all(column: Column): Reference;
   /** Neighbouring cells of the same row. */
   span(first: Column, last: Column): Reference;
+  /** All rows of neighbouring columns. */
+  block(first: Column, last: Column): Reference;
 }
 
 /**
@@ -29,7 +31,8 @@ export function headersOf<const Column extends string>(
     headers,
     own: (column) => ({ to: "column", table, column, rows: "this" }),
     all: (column) => ({ to: "column", table, column, rows: "all" }),
-    span: (first, last) => ({ to: "span", table, first, last }),
+    span: (first, last) => ({ to: "span", table, first, last, rows: "this" }),
+    block: (first, last) => ({ to: "span", table, first, last, rows: "all" }),
   };
 }
 

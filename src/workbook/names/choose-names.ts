@@ -52,7 +52,9 @@ function tableOf(block: Block): string[] {
 }
 
 function namesOf(block: Block): string[] {
-  return block.kind === "entries" ? block.entries.flatMap(({ name }) => (name === undefined ? [] : [name])) : [];
+  if (block.kind === "entries") return block.entries.flatMap(({ name }) => (name === undefined ? [] : [name]));
+  if (block.kind !== "rows") return [];
+  return block.rows.flat().flatMap((cell) => (cell?.named === undefined ? [] : [cell.named.name]));
 }
 
 function folded(names: readonly string[]): Set<string> {

@@ -5,18 +5,22 @@ export interface MaterialExample {
   readonly phosphatePct: number;
   readonly potashPct: number;
   readonly sulfurPct: number;
+  readonly zincPct: number;
   readonly priceUsdPerTon: number;
+  /** Most that goes into a dry blend, lb/ac; null: any amount. */
+  readonly mostInBlendLbPerAc: number | null;
 }
 
 export const materialExamples: readonly MaterialExample[] = [
-  material("anhydrous ammonia 82-0-0", [82, 0, 0, 0], 800),
-  material("urea 46-0-0", [46, 0, 0, 0], 560),
-  material("UAN 28-0-0", [28, 0, 0, 0], 390),
-  material("ammonium sulfate 21-0-0-24S", [21, 0, 0, 24], 430),
-  material("MAP 11-52-0", [11, 52, 0, 0], 780),
-  material("DAP 18-46-0", [18, 46, 0, 0], 740),
-  material("triple superphosphate 0-46-0", [0, 46, 0, 0], 680),
-  material("potash 0-0-60", [0, 0, 60, 0], 460),
+  material("anhydrous ammonia 82-0-0", [82, 0, 0, 0, 0], 800, 0),
+  material("urea 46-0-0", [46, 0, 0, 0, 0], 560),
+  material("UAN 28-0-0", [28, 0, 0, 0, 0], 390, 0),
+  material("ammonium sulfate 21-0-0-24S", [21, 0, 0, 24, 0], 430),
+  material("MAP 11-52-0", [11, 52, 0, 0, 0], 780),
+  material("DAP 18-46-0", [18, 46, 0, 0, 0], 740),
+  material("triple superphosphate 0-46-0", [0, 46, 0, 0, 0], 680),
+  material("potash 0-0-60", [0, 0, 60, 0, 0], 460),
+  material("zinc sulfate 35.5Zn-17.5S", [0, 0, 0, 17.5, 35.5], 1600),
 ];
 
 /** The materials a plan starts with. */
@@ -24,6 +28,8 @@ export const usualMaterials = {
   nitrogen: "urea 46-0-0",
   phosphate: "MAP 11-52-0",
   potash: "potash 0-0-60",
+  sulfur: "ammonium sulfate 21-0-0-24S",
+  zinc: "zinc sulfate 35.5Zn-17.5S",
 } as const;
 
 /** Lime, money and other figures of the farm, as examples to overwrite. */
@@ -53,8 +59,18 @@ export const limePassingPct: Readonly<Record<number, number>> = {
 
 function material(
   name: string,
-  [nitrogenPct, phosphatePct, potashPct, sulfurPct]: readonly [number, number, number, number],
+  [nitrogenPct, phosphatePct, potashPct, sulfurPct, zincPct]: readonly [number, number, number, number, number],
   priceUsdPerTon: number,
+  mostInBlendLbPerAc: number | null = null,
 ): MaterialExample {
-  return { material: name, nitrogenPct, phosphatePct, potashPct, sulfurPct, priceUsdPerTon };
+  return {
+    material: name,
+    nitrogenPct,
+    phosphatePct,
+    potashPct,
+    sulfurPct,
+    zincPct,
+    priceUsdPerTon,
+    mostInBlendLbPerAc,
+  };
 }

@@ -80,7 +80,8 @@ function inTable(reference: TableReference, { names, headers }: Whereabouts): st
   const table = found(names.tables, reference.table, "table");
   const column = (key: string) => `[${found(headers, `${reference.table}.${key}`, "column")}]`;
   if (reference.to === "span") {
-    return `${table}[[#This Row],${column(reference.first)}:${column(reference.last)}]`;
+    const columns = `${column(reference.first)}:${column(reference.last)}`;
+    return reference.rows === "this" ? `${table}[[#This Row],${columns}]` : `${table}[${columns}]`;
   }
   const header = column(reference.column);
   if (reference.rows === "this") return `${table}[[#This Row],${header}]`;

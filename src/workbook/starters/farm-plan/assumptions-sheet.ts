@@ -1,26 +1,19 @@
-import { nitrogenNeed } from "../../../functions/nitrogen";
 import { limits } from "../../../core/limits";
-import { call } from "../../formula/call";
-import type { Expression } from "../../formula/expression";
-import { quiet } from "../../formula/natives";
 import { formats } from "../../model/cell";
-import { computed, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
 import type { EntriesBlock } from "../../model/block";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { cropExamples, type CropExample } from "../../scenario/crop-examples";
-import { farmExamples, materialExamples } from "../../scenario/farm-examples";
+import { farmExamples } from "../../scenario/farm-examples";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
-import { fertilizerBlock } from "./fertilizer-block";
 import { guideBlock } from "./guide-block";
-import { cropTable, materialTable } from "./headers";
+import { cropTable } from "./headers";
 import { limeBlock } from "./lime-block";
-import { farmNames, named } from "./names";
-
-const spareMaterials = 3;
+import { farmNames } from "./names";
 
 export function assumptionsSheet(context: FarmContext): SheetModel {
   return {
@@ -28,17 +21,9 @@ export function assumptionsSheet(context: FarmContext): SheetModel {
     name: farmSheets.assumptions.name,
     tabColor: tabColors.input,
     title: "Assumptions",
-    answers: "Prices, crops, materials and terms that every other sheet works with. All are examples: write over them.",
-    blocks: [
-      farmBlock(context),
-      guideBlock(context),
-      cropsBlock(context),
-      materialsBlock(),
-      fertilizerBlock(),
-      limeBlock(context),
-      moneyBlock(),
-    ],
-    print: { orientation: "portrait", onePage: true },
+    answers: "The guide, crops, prices and terms that every other sheet works with. All are examples: write over them.",
+    blocks: [farmBlock(context), guideBlock(context), cropsBlock(context), limeBlock(context), moneyBlock()],
+    print: { orientation: "landscape", onePage: true },
   };
 }
 
@@ -95,23 +80,16 @@ function cropCostColumns(examples: readonly CropExample[]) {
       allow: within(limits.ratePounds, "Nitrogen, manure and credits taken off"),
       note: "Use your state's rate for this crop and rotation; credits for manure and clover taken off.",
     }),
-    guideNitrogen: computed(guideNitrogen(), {
-      width: 11,
-      format: formats.whole,
-      note: "By the guide's own formula at the usual yield, where it has one that needs no nitrate test; blank otherwise.",
-    }),
+    sulfur: typedNumber([], { ...ownRate, allow: within(limits.ratePounds, "Sulfur of your own choice") }),
+    zinc: typedNumber([], { ...ownRate, allow: within(limits.ratePounds, "Zinc of your own choice") }),
   };
 }
 
-/** Nitrogen by the guide, to hold against the rate planned. */
-function guideNitrogen(): Expression {
-  const need = call(nitrogenNeed, {
-    crop: cropTable.own("crop"),
-    yieldGoal: cropTable.own("yield"),
-    guide: named("guide"),
-  });
-  return quiet(need);
-}
+const ownRate = {
+  width: 9,
+  format: formats.one,
+  note: "Blank: the guide's rate, where it holds one. A rate here goes before the guide's.",
+};
 
 function seedColumns(examples: readonly CropExample[]) {
   const perCent = { width: 12, format: formats.whole };
@@ -151,29 +129,6 @@ function seedColumns(examples: readonly CropExample[]) {
       allow: within(limits.price, "Treatment and inoculant on one unit"),
     }),
   };
-}
-
-function materialsBlock(): TableBlock {
-  const analysis = { width: 12, format: formats.one, allow: within(limits.share, "Analysis, percent by weight") };
-  return tableBlock(
-    materialTable,
-    { title: "Fertilizer on offer", rows: materialExamples.length + spareMaterials },
-    {
-      material: typedWords(pick(materialExamples, "material"), {
-        width: 30,
-        note: "Write over these, or add your own below.",
-      }),
-      nitrogen: typedNumber(pick(materialExamples, "nitrogenPct"), analysis),
-      phosphate: typedNumber(pick(materialExamples, "phosphatePct"), analysis),
-      potash: typedNumber(pick(materialExamples, "potashPct"), analysis),
-      sulfur: typedNumber(pick(materialExamples, "sulfurPct"), analysis),
-      price: typedNumber(pick(materialExamples, "priceUsdPerTon"), {
-        width: 10,
-        format: formats.dollars,
-        allow: within(limits.price, "Delivered price of a ton"),
-      }),
-    },
-  );
 }
 
 function moneyBlock(): EntriesBlock {

@@ -6,6 +6,7 @@ import { finenessSystems, limeMethods } from "../../../reference/soil";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
 import { soilGroupLabels } from "../soil-group-labels";
+import { nitrateGuides, sulfateGuides, zincTests } from "./guide-facts";
 
 /** What the sheets of a farm plan are made from. */
 export interface FarmContext {
@@ -13,6 +14,12 @@ export interface FarmContext {
   readonly guide: string;
   /** Extractions to start with, where the guide leaves the choice and the invented farm's tests settle it. */
   readonly methods: Readonly<Record<"P2O5" | "K2O", string | null>>;
+  /** The same for zinc; null where there is no test yet. */
+  readonly zincMethod: string | null;
+  /** Whether the guide reads nitrate or sulfate of a deep sample. */
+  readonly readsProfile: boolean;
+  /** Extractions of the tests that the guides are compared on. */
+  readonly comparedMethods: Readonly<Record<"P2O5" | "K2O", string | null>>;
   /** Soil groups and regions to choose from. */
   readonly groups: readonly string[];
   /** Unit of the soil tests; null where the guide is read at an index or a class of its own. */
@@ -43,6 +50,9 @@ export function farmContext(choices: StarterChoices): FarmContext {
     farmName: choices.farmName,
     guide: guide.label,
     methods: { P2O5: methodFor(guide.P2O5, choices), K2O: methodFor(guide.K2O, choices) },
+    zincMethod: choices.withDemo ? zincMethodFor(guide.label) : null,
+    readsProfile: [...nitrateGuides, ...sulfateGuides].includes(guide.label),
+    comparedMethods: { P2O5: comparedMethod(guide.P2O5, choices), K2O: comparedMethod(guide.K2O, choices) },
     groups: groupsOf(guide),
     testUnit: [guide.P2O5, guide.K2O].some(({ testUnit }) => testUnit === "index" || testUnit === "class")
       ? null
@@ -59,6 +69,18 @@ export function farmContext(choices: StarterChoices): FarmContext {
 function methodFor({ extractants: known }: Guide["P2O5"], { withDemo }: StarterChoices): string | null {
   const key = known.find((each) => each === "mehlich3") ?? known.find((each) => each.startsWith("mehlich3"));
   return withDemo && known.length > 1 && key !== undefined ? extractants[key].label : null;
+}
+
+/** The extraction that the guide reads the invented tests as. */
+function comparedMethod(system: Guide["P2O5"], choices: StarterChoices): string | null {
+  if (!choices.withDemo) return null;
+  const [only, another] = system.extractants;
+  const own = only !== undefined && another === undefined ? extractants[only].label : null;
+  return methodFor(system, choices) ?? own ?? extractants.mehlich3.label;
+}
+
+function zincMethodFor(guide: string): string {
+  return zincTests.find(([label]) => label === guide)?.[1] ?? extractants.mehlich3.label;
 }
 
 /** Soil groups by name, or the numbered equations of the one guide that has those. */

@@ -3,11 +3,16 @@ import type { StarterChoices } from "../choices";
 import { assumptionsSheet } from "./assumptions-sheet";
 import { budgetSheet } from "./budget-sheet";
 import { farmContext } from "./farm-context";
+import { fertilityPlanSheet } from "./fertility-plan-sheet";
 import { fieldsSheet } from "./fields-sheet";
+import { guidesSheet } from "./guides-sheet";
 import { ledgerSheet, phosphate, potash } from "./ledger-sheet";
 import { limePlanSheet } from "./lime-plan-sheet";
-import { nutrientPlanSheet } from "./nutrient-plan-sheet";
+import { materialsSheet } from "./materials-sheet";
+import { productPlanSheet } from "./product-plan-sheet";
+import { rotationPlanSheet } from "./rotation-plan-sheet";
 import { seedPlanSheet } from "./seed-plan-sheet";
+import { shoppingListSheet } from "./shopping-list-sheet";
 import { soilTestsSheet } from "./soil-tests-sheet";
 import { startHereSheet } from "./start-here-sheet";
 import { summarySheet } from "./summary-sheet";
@@ -22,12 +27,17 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
     sheets: [
       startHereSheet(context),
       assumptionsSheet(context),
+      materialsSheet(context),
       fieldsSheet(context),
       soilTestsSheet(context),
       ledgerSheet(potash, context),
       ledgerSheet(phosphate, context),
       limePlanSheet(context),
-      nutrientPlanSheet(context),
+      fertilityPlanSheet(context),
+      rotationPlanSheet(context),
+      productPlanSheet(context),
+      shoppingListSheet(),
+      guidesSheet(context),
       seedPlanSheet(context),
       budgetSheet(context),
       whatIfSheet(context),

@@ -1,13 +1,27 @@
 /** The sheets of a farm plan in order: what each is called and what it is for. Preview and start page list them. */
 export const farmSheets = {
   "start-here": { name: "Start here", purpose: "what to fill in, in which order, and what the colors and signs mean" },
-  assumptions: { name: "Assumptions", purpose: "your guide, prices, crops, fertilizer, lime and interest" },
+  assumptions: { name: "Assumptions", purpose: "your guide, prices, crops, lime and interest" },
+  materials: {
+    name: "Materials",
+    purpose: "fertilizer on offer, what a pound of nutrient costs in it, the cheapest mix",
+  },
   fields: { name: "Fields", purpose: "acres, last and next crop, yields, and what was put on" },
   "soil-tests": { name: "Soil tests", purpose: "what the laboratory found, with the guide's word for it" },
-  "potash-ledger": { name: "Potash ledger", purpose: "potash put on, taken and left, and where the test is heading" },
+  "potash-ledger": {
+    name: "Potash ledger",
+    purpose: "potash put on, taken and left, and the test with and without the plan",
+  },
   "phosphate-ledger": { name: "Phosphate ledger", purpose: "the same for phosphate" },
   "lime-plan": { name: "Lime plan", purpose: "which fields call for lime, how much, and what it costs" },
-  "nutrient-plan": { name: "P and K plan", purpose: "pounds of product, tons to order and cost, field by field" },
+  "fertility-plan": {
+    name: "Fertility plan",
+    purpose: "lime, N, P2O5, K2O, S and Zn for the next crop, field by field",
+  },
+  "rotation-plan": { name: "Rotation plan", purpose: "the same over the next crop and the one after it" },
+  "product-plan": { name: "Product plan", purpose: "pounds of product and cost, field by field" },
+  "shopping-list": { name: "Shopping list", purpose: "tons and dollars of each material for the farm" },
+  guides: { name: "Guides", purpose: "what each published guide asks for one field, side by side" },
   "seed-plan": { name: "Seed plan", purpose: "seeds to plant, units to buy and cost, field by field" },
   budgets: { name: "Crop budgets", purpose: "income, costs and break-evens per acre and per bushel" },
   "what-if": { name: "What if", purpose: "profit for other yields and prices of one crop" },

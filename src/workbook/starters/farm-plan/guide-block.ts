@@ -1,11 +1,24 @@
 import { approachWords, extractantWords, guideWords } from "../../../functions/words";
+import type { NeedNutrient } from "../../../reference/guides";
+import { formula, type Expression } from "../../formula/expression";
 import type { EntriesBlock, Entry } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
-import { typedEntry } from "../../model/entries";
+import { typedEntry, wordsEntry } from "../../model/entries";
 import { labelsOf } from "../labels-of";
 import type { FarmContext } from "./farm-context";
-import { farmNames, type FarmName } from "./names";
+import {
+  allGuides,
+  asksForYears,
+  extractionsOf,
+  guidesWhere,
+  isOneOf,
+  leavesYears,
+  splitsByGroup,
+  zincExtractions,
+  zincTests,
+} from "./guide-facts";
+import { farmNames, named, type FarmName } from "./names";
 
 /** Which published guide works out phosphate and potash, and what some guides ask for besides. */
 export function guideBlock(context: FarmContext): EntriesBlock {
@@ -13,7 +26,7 @@ export function guideBlock(context: FarmContext): EntriesBlock {
     kind: "entries",
     key: "guide",
     title: "The guide",
-    entries: [...regionLines(context), ...splitLines(context)],
+    entries: [...regionLines(context), ...splitLines(context), ...zincLines(context), ...answerLines()],
   };
 }
 
@@ -56,6 +69,44 @@ function splitLines({ groups }: FarmContext): Entry[] {
       says: "Only where the guide leaves the choice.",
     },
   ];
+}
+
+function zincLines({ zincMethod }: FarmContext): Entry[] {
+  const says = "Blank where zinc was not tested. The guide's level belongs to its own extraction.";
+  const allow = oneOf(zincExtractions, "Extraction the laboratory used for zinc.");
+  return [line("zincMethod", "Zinc method", says, zincMethod, allow)];
+}
+
+/** What the guide takes and still waits for. */
+function answerLines(): Entry[] {
+  const guide = named("guide");
+  const zincTest = zincTests.reduceRight<Expression>(
+    (rest, [label, test]) => formula`IF(${guide}=${label},${test},${rest})`,
+    formula`"none held"`,
+  );
+  return [
+    wordsEntry({ key: "takesP", label: "Phosphorus tests it takes" }, ofGuide("P2O5")),
+    wordsEntry({ key: "takesK", label: "Potassium tests it takes" }, ofGuide("K2O")),
+    wordsEntry({ key: "zincTest", label: "Zinc test it takes" }, zincTest),
+    wordsEntry({ key: "waits", label: "It still waits for" }, waits()),
+  ];
+}
+
+function ofGuide(nutrient: NeedNutrient): Expression {
+  return allGuides.reduceRight<Expression>(
+    (rest, guide) =>
+      formula`IF(${named("guide")}=${guide.label},${extractionsOf(guide, nutrient) || "the class on the report"},${rest})`,
+    formula`""`,
+  );
+}
+
+/** "a group", "years" or "nothing". */
+function waits(): Expression {
+  const guide = named("guide");
+  const needsGroup = formula`AND(${isOneOf(guide, guidesWhere(splitsByGroup))},${named("soilGroup")}&""="")`;
+  const build = formula`OR(${isOneOf(guide, guidesWhere(asksForYears))},AND(${named("approach")}="build",${isOneOf(guide, guidesWhere(leavesYears))}))`;
+  const needsYears = formula`AND(${build},${named("buildYears")}&""="")`;
+  return formula`IF(${needsGroup},"a group",IF(${needsYears},"years","nothing"))`;
 }
 
 function line(

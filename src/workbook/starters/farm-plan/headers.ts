@@ -7,7 +7,8 @@ export const cropTable = headersOf("Crops", {
   yield: "Usual yield bu/ac",
   costPerBushel: "Haul and dry $/bu",
   nitrogen: "Nitrogen lb/ac",
-  guideNitrogen: "N by guide lb/ac",
+  sulfur: "Sulfur lb/ac",
+  zinc: "Zinc lb/ac",
   rowWidth: "Row width in",
   targetStand: "Stand wanted plants/ac",
   germination: "Germination %",
@@ -23,7 +24,14 @@ export const materialTable = headersOf("Materials", {
   phosphate: "P2O5 %",
   potash: "K2O %",
   sulfur: "S %",
+  zinc: "Zn %",
   price: "Price $/ton",
+  most: "Most in a blend lb/ac",
+  nitrogenPrice: "N $/lb",
+  phosphatePrice: "P2O5 $/lb",
+  potashPrice: "K2O $/lb",
+  sulfurPrice: "S $/lb",
+  zincPrice: "Zn $/lb",
 });
 
 export const fieldTable = headersOf("Fields", {
@@ -48,6 +56,11 @@ export const soilTable = headersOf("SoilTests", {
   potassium: "K ppm",
   cec: "CEC meq/100 g",
   organicMatter: "Organic matter %",
+  texture: "Texture",
+  sulfur: "S ppm",
+  zinc: "Zn ppm",
+  nitrate: "Nitrate-N 0 to 24 in lb/ac",
+  sulfate: "Sulfate-S 0 to 24 in lb/ac",
   phosphorusRating: "P rating",
   potassiumRating: "K rating",
 });
@@ -66,7 +79,10 @@ const ledgerHeaders = {
   balance: "Balance of both lb/ac",
   perYear: "A year lb/ac",
   test: "Test now ppm",
-  testLater: "Test in 4 years ppm",
+  asBefore: "Test after as before ppm",
+  planPutsOn: "Plan puts on lb/ac",
+  withPlan: "Test after by plan ppm",
+  withNothing: "Test after nothing on ppm",
   words: "What it means",
 } as const;
 
@@ -86,25 +102,69 @@ export const limePlan = headersOf("LimePlan", {
   words: "What to do",
 });
 
-export const nutrientPlan = headersOf("NutrientPlan", {
+/** What the guide asks for by nutrient, and what the plan puts on. */
+const byGuide = {
+  nitrogenNeed: "N by guide lb/ac",
+  nitrogen: "N planned lb/ac",
+  phosphateNeed: "P2O5 by guide lb/ac",
+  phosphate: "P2O5 planned lb/ac",
+  potashNeed: "K2O by guide lb/ac",
+  potash: "K2O planned lb/ac",
+  sulfurNeed: "S by guide lb/ac",
+  sulfur: "S planned lb/ac",
+  zincNeed: "Zn by guide lb/ac",
+  zinc: "Zn planned lb/ac",
+} as const;
+
+export const fertilityPlan = headersOf("FertilityPlan", {
   field: "Field",
   acres: "Acres",
-  lastCrop: "Last crop",
   nextCrop: "Next crop",
   yieldGoal: "Yield goal bu/ac",
-  phosphorus: "P ppm",
-  phosphateNeed: "P2O5 by guide lb/ac",
-  phosphate: "P2O5 to spread lb/ac",
-  phosphateRate: "Phosphate product lb/ac",
-  potassium: "K ppm",
-  cec: "CEC meq/100 g",
-  potashNeed: "K2O by guide lb/ac",
-  potash: "K2O to spread lb/ac",
-  potashRate: "Potash product lb/ac",
+  lime: "Your lime ton/ac",
+  ...byGuide,
+});
+
+export const rotationPlan = headersOf("RotationPlan", {
+  field: "Field",
+  nextCrop: "Next crop",
+  afterCrop: "Crop after it",
+  afterYield: "Its yield bu/ac",
+  nitrogenNeed: byGuide.nitrogenNeed,
+  phosphateNeed: byGuide.phosphateNeed,
+  potashNeed: byGuide.potashNeed,
+  sulfurNeed: byGuide.sulfurNeed,
+  zincNeed: byGuide.zincNeed,
+  lime: "Lime once ton/ac",
+  nitrogen: "N both crops lb/ac",
+  phosphate: "P2O5 both crops lb/ac",
+  potash: "K2O both crops lb/ac",
+  sulfur: "S both crops lb/ac",
+  zinc: "Zn both crops lb/ac",
+});
+
+/** Pounds of product that carry what is planned. */
+export const productPlan = headersOf("ProductPlan", {
+  field: "Field",
+  acres: "Acres",
+  nextCrop: "Next crop",
+  phosphate: "Phosphate product lb/ac",
+  potash: "Potash product lb/ac",
+  sulfur: "Sulfur product lb/ac",
+  zinc: "Zinc product lb/ac",
   nitrogenInIt: "N that comes along lb/ac",
+  nitrogen: "Nitrogen product lb/ac",
+  spread: "Acres to spread",
   perAcre: "Cost $/ac",
-  phosphateTons: "Phosphate tons",
-  potashTons: "Potash tons",
+  cost: "Cost $",
+});
+
+export const shoppingList = headersOf("ShoppingList", {
+  material: "Material",
+  purpose: "What for",
+  pounds: "Pounds",
+  tons: "Tons",
+  price: "Price $/ton",
   cost: "Cost $",
 });
 

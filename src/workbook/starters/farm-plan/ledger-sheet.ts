@@ -1,16 +1,19 @@
 import { removal, rotationBalance, testDrift } from "../../../functions/nutrients";
 import { call } from "../../formula/call";
-import { formula, type Expression } from "../../formula/expression";
+import { formula, type Expression, type Term } from "../../formula/expression";
 import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import type { ChartsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
+import { chartColors } from "../chart-colors";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
 import { phosphateLedger, potashLedger } from "./headers";
+import { overRotation } from "./rotation-plan-sheet";
 
 interface Ledger {
   readonly key: "potash-ledger" | "phosphate-ledger";
@@ -50,7 +53,7 @@ export function ledgerSheet(ledger: Ledger, { rows }: FarmContext): SheetModel {
     name: farmSheets[ledger.key].name,
     tabColor: tabColors.answer,
     title: farmSheets[ledger.key].name,
-    answers: `Does what goes on cover what two crops take, what is left for the second, and where is the ${trade} test heading?`,
+    answers: `Does what goes on cover what two crops take, and what does the ${trade} test do with and without the plan?`,
     blocks: [
       tableBlock(
         headers,
@@ -62,6 +65,7 @@ export function ledgerSheet(ledger: Ledger, { rows }: FarmContext): SheetModel {
           ...testColumns(ledger),
         },
       ),
+      chartBlock(ledger),
       { kind: "paragraphs", style: "says", paragraphs: [reading(trade)] },
     ],
     freeze: { table: headers.table, columns: 1 },
@@ -138,23 +142,68 @@ function bothCropColumns({ headers, nutrient }: Ledger) {
   };
 }
 
-function testColumns({ headers, nutrient, trade, soilTest }: Ledger) {
+/** The soil test as it is, and after two more crops: as before, by the plan, and with nothing put on. */
+function testColumns(ledger: Ledger) {
+  const { headers, trade, soilTest } = ledger;
   const { own } = headers;
   const field = own("field");
-  const later = call(testDrift, {
-    soilTest: own("test"),
-    balance: formula`2*${own("balance")}`,
-    nutrient,
-    ...(nutrient === "K2O" && { cec: fromSoilTest(field, "cec") }),
-  });
+  const lessTaken = formula`-${own("lastTakes")}-${own("nextTakes")}`;
+  const taken = [own("lastTakes"), own("nextTakes")];
+  const look = { width: 9, format: formats.whole };
   return {
     test: computed(fromSoilTest(field, soilTest), { width: 8, format: formats.whole }),
-    testLater: computed(whenNamed(field, later), {
-      width: 9,
-      format: formats.whole,
-      note: "Expected after two more rounds like this one. Soils buffer differently: a direction, not a promise.",
+    asBefore: computed(testAfter(ledger, [own("balance")], own("balance")), {
+      ...look,
+      note: "Expected after one more round like this one. Soils buffer differently: a direction, not a promise.",
+    }),
+    planPutsOn: computed(whenNamed(field, overRotation(field, trade)), {
+      ...look,
+      note: "For the next crop and the one after it, from the rotation plan.",
+    }),
+    withPlan: computed(testAfter(ledger, [...taken, own("planPutsOn")], formula`${own("planPutsOn")}${lessTaken}`), {
+      ...look,
+      note: "Expected after the next crop and the one after it, with what the plan puts on.",
+    }),
+    withNothing: computed(testAfter(ledger, taken, lessTaken), {
+      ...look,
+      note: "The same with nothing put on for both crops.",
     }),
     words: computedWords(whenNamed(field, meaning(own("perYear"), trade)), { width: 38 }),
+  };
+}
+
+/** The test after a balance, once everything in it is a number. */
+function testAfter({ headers, nutrient }: Ledger, parts: readonly Term[], balance: Term): Expression {
+  const { own } = headers;
+  const after = call(testDrift, {
+    soilTest: own("test"),
+    balance,
+    nutrient,
+    ...(nutrient === "K2O" && { cec: fromSoilTest(own("field"), "cec") }),
+  });
+  return whenNumbers([own("test"), ...parts], after);
+}
+
+function chartBlock({ headers, trade }: Ledger): ChartsBlock {
+  return {
+    kind: "charts",
+    rows: 17,
+    charts: [
+      {
+        kind: "column",
+        title: `${trade === "potash" ? "Potassium" : "Phosphorus"} test over the next rotation, ppm`,
+        alt: "Three columns for each field: the soil test now, after the next two crops by the plan, and after them with nothing put on.",
+        categories: headers.all("field"),
+        series: [
+          { name: "Now", values: headers.all("test"), color: chartColors.running },
+          { name: "By the plan", values: headers.all("withPlan"), color: chartColors.income },
+          { name: "Nothing put on", values: headers.all("withNothing"), color: chartColors.all },
+        ],
+        yTitle: "ppm",
+        yFormat: "0",
+        columns: { first: 0, last: 15 },
+      },
+    ],
   };
 }
 

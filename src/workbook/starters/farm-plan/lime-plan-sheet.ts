@@ -68,19 +68,11 @@ function rateColumns({ countsMoisture }: FarmContext["lime"]) {
     ...(!countsMoisture && { moisture: place("lime.moisture") }),
   });
   return {
-    need: computed(
-      whenNamed(
-        field,
-        call(limeNeed, {
-          pH: own("ph"),
-          bufferPH: own("bufferPh"),
-          targetPH: named("targetPh"),
-          method: named("limeMethod"),
-          depthIn: orBlank(named("limeDepth")),
-        }),
-      ),
-      { width: 14, format: formats.two, note: "Tons of fully effective lime to reach the wanted pH." },
-    ),
+    need: computed(whenNamed(field, needInWords()), {
+      width: 16,
+      format: formats.two,
+      note: "Tons of fully effective lime to reach the wanted pH; words where the lime table has no number for this test.",
+    }),
     rate: computed(whenNumbers([own("ph"), own("need"), named("limeQuality")], formula`IF(${isClose},0,${rate})`), {
       width: 11,
       format: formats.one,
@@ -93,6 +85,19 @@ function rateColumns({ countsMoisture }: FarmContext["lime"]) {
       whole: sumOfAmounts(limePlan.all("tons")),
     }),
   };
+}
+
+/** The need, or what it waits for. */
+function needInWords(): Expression {
+  const need = call(limeNeed, {
+    pH: own("ph"),
+    bufferPH: own("bufferPh"),
+    targetPH: named("targetPh"),
+    method: named("limeMethod"),
+    depthIn: orBlank(named("limeDepth")),
+  });
+  const missing = formula`IF(COUNT(${own("ph")})=0,"waits for pH",IF(COUNT(${own("bufferPh")})=0,"waits for buffer","not in the table"))`;
+  return formula`IFERROR(${need},${missing})`;
 }
 
 function costColumns() {
@@ -116,5 +121,5 @@ function whatToDo(): Expression {
   const split = formula`IF(${rate}>${splitAboveTonPerAc},", in two halves","")`;
   const amount = formula`"Lime "&${shown(rate, "0.0")}&" ton/ac"&${split}`;
   const none = formula`IF(${own("ph")}<${named("targetPh")},"Close enough: test again","No lime")`;
-  return formula`IF(ISNUMBER(${rate}),IF(${rate}>0,${amount},${none}),"Waits for the soil test")`;
+  return formula`IF(ISNUMBER(${rate}),IF(${rate}>0,${amount},${none}),IF(COUNT(${own("ph")},${own("bufferPh")})=2,"Ask for another lime table","Waits for the soil test"))`;
 }

@@ -1,5 +1,8 @@
 import { testRating } from "../../../functions/soil";
+import { textureWords } from "../../../functions/words";
 import { limits } from "../../../core/limits";
+import { nitrogenLimits } from "../../../core/nitrogen/nitrogen-limits";
+import { soilLimits } from "../../../core/soil/soil-limits";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
 import { orBlank, whenNamed } from "../../formula/natives";
@@ -8,6 +11,7 @@ import { computedWords, oneOf, pick, typedNumber, typedWords, within } from "../
 import type { ModelRule } from "../../model/rule";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
+import { labelsOf } from "../labels-of";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
@@ -24,6 +28,11 @@ const notes = {
     "Leave blank where the laboratory left it out.",
   phosphorus: "Parts per million of P. Pounds per acre on a report: divide by 2.",
   potassium: "Parts per million of K. Pounds per acre on a report: divide by 2.",
+  texture: "Sandy, medium or fine, of the plow layer. Some guides turn sulfur, nitrogen and starter limits on it.",
+  sulfur: "Sulfate-sulfur of the plow layer, parts per million. Few guides hold a rate for it.",
+  zinc: "By the extraction named as zinc method on the sheet of assumptions.",
+  nitrate: "Nitrate-nitrogen in the top 2 feet, pounds per acre. Only for guides that read it, such as KS, MN, ND, SD.",
+  sulfate: "Sulfate-sulfur in the top 2 feet, pounds per acre. Only for guides that read it, such as KS.",
   rating: "The guide's word for this test and the next crop.",
 };
 
@@ -42,6 +51,8 @@ export function soilTestsSheet(context: FarmContext): SheetModel {
           ...acidityColumns(context),
           ...nutrientColumns(context),
           ...soilColumns(context),
+          ...otherTestColumns(context),
+          ...profileColumns(context),
           ...ratingColumns(context.testUnit),
         },
       ),
@@ -96,7 +107,7 @@ function nutrientColumns({ fields }: FarmContext) {
 function soilColumns({ fields }: FarmContext) {
   return {
     cec: typedNumber(pick(fields, "cecMeq"), {
-      width: 15,
+      width: 13,
       format: formats.one,
       allow: within(limits.cec, "Cation exchange capacity"),
     }),
@@ -104,6 +115,46 @@ function soilColumns({ fields }: FarmContext) {
       width: 11,
       format: formats.one,
       allow: within(limits.share, "Organic matter"),
+    }),
+  };
+}
+
+function otherTestColumns({ fields }: FarmContext) {
+  return {
+    texture: typedWords(pick(fields, "texture"), {
+      width: 9,
+      allow: oneOf(labelsOf(textureWords), "sandy, medium or fine."),
+      note: notes.texture,
+    }),
+    sulfur: typedNumber(pick(fields, "sulfurPpm"), {
+      width: 8,
+      format: formats.whole,
+      allow: within({ ...soilLimits.sulfateTest, unit: "ppm" }, "Sulfate-sulfur of the plow layer"),
+      note: notes.sulfur,
+    }),
+    zinc: typedNumber(pick(fields, "zincPpm"), {
+      width: 8,
+      format: formats.one,
+      allow: within({ ...soilLimits.microTest, unit: "ppm" }, "Soil-test zinc"),
+      note: notes.zinc,
+    }),
+  };
+}
+
+/** Deep samples; the invented farm has them only where its guide reads them. */
+function profileColumns({ fields, readsProfile }: FarmContext) {
+  const sampled = readsProfile ? fields : [];
+  const pounds = { width: 11, format: formats.whole };
+  return {
+    nitrate: typedNumber(pick(sampled, "nitrateLbPerAc"), {
+      ...pounds,
+      allow: within({ ...nitrogenLimits.nitrate, unit: "lb/ac" }, "Nitrate-nitrogen, 0 to 24 in"),
+      note: notes.nitrate,
+    }),
+    sulfate: typedNumber(pick(sampled, "sulfateLbPerAc"), {
+      ...pounds,
+      allow: within({ ...soilLimits.sulfateTest, unit: "lb/ac" }, "Sulfate-sulfur, 0 to 24 in"),
+      note: notes.sulfate,
     }),
   };
 }
@@ -126,7 +177,12 @@ function ratingColumn(nutrient: "P2O5" | "K2O", test: "phosphorus" | "potassium"
     group: named("soilGroup"),
     ...(testUnit !== null && { testUnit }),
   });
-  return computedWords(whenNamed(own("field"), rating), { width: 14, note: notes.rating, rules: lowRatings(test) });
+  const missing = formula`IF(COUNT(${own(test)})=0,"waits for test","no class held")`;
+  return computedWords(whenNamed(own("field"), formula`IFERROR(${rating},${missing})`), {
+    width: 14,
+    note: notes.rating,
+    rules: lowRatings(test),
+  });
 }
 
 /** Words that guides use for a test that holds the crop back. */

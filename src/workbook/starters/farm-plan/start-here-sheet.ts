@@ -30,10 +30,11 @@ function orderBlock(): Block {
     title: "In this order",
     style: "body",
     paragraphs: [
-      prose`1. ${sheetName("assumptions")}: choose the guide of your region, then write your own prices over the examples.`,
-      prose`2. ${sheetName("fields")}: one row a field, with last and next crop, yields, and what was put on for both.`,
-      prose`3. ${sheetName("soil-tests")}: copy the laboratory's report, field by field.`,
-      prose`4. Read the ledgers and plans, adjust ${sheetName("budgets")}, and print ${sheetName("summary")}.`,
+      prose`1. ${sheetName("assumptions")}: choose the guide of your region, then write your own crops and prices over the examples.`,
+      prose`2. ${sheetName("materials")}: what your dealer offers, at what price.`,
+      prose`3. ${sheetName("fields")}: one row a field, with last and next crop, yields, and what was put on for both.`,
+      prose`4. ${sheetName("soil-tests")}: copy the laboratory's report, field by field.`,
+      prose`5. Read the ledgers and plans, adjust ${sheetName("budgets")}, and print ${sheetName("summary")}.`,
       "Every sheet follows as you type. Rows still empty stay empty; a row half filled says what it waits for.",
       "More fields later: add them below the last row of the list, and drag the lower corner of each other table down.",
     ],
@@ -60,7 +61,7 @@ function sourcesBlock({ guide, withDemo }: FarmContext): Block {
     title: "Where the numbers come from",
     style: "body",
     paragraphs: [
-      `Phosphate and potash: ${title}, ${year}, unless another guide is chosen. Removal, lime and seed: published extension tables. ` +
+      `Phosphate and potash: ${title}, ${year}, unless another guide is chosen. Nitrogen, sulfur and zinc: the same region, where it prints a rule. Removal, lime and seed: published extension tables. ` +
         "Each function names its source, page and year; look it up with LOAM.SOURCE or in the Loamsheet pane. Check against the current bulletin.",
       "Dollar figures, material prices and machine costs are examples in the range of university budgets of 2023 to 2025: write over them.",
       ...(withDemo ? ["Windmill Hollow Farm and all of its figures are invented."] : []),

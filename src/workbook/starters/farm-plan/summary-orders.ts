@@ -1,13 +1,9 @@
-import { formula, joined, type Expression, type Term } from "../../formula/expression";
+import { formula, type Term } from "../../formula/expression";
 import { sumOfAmounts } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
-import { budgetCell } from "./budget-rows";
-import { ofCrop } from "./crop-lookup";
-import { cropHeads } from "./crop-matrix";
-import type { FarmContext } from "./farm-context";
-import { limePlan, nutrientPlan, seedPlan } from "./headers";
+import { limePlan, productPlan, seedPlan } from "./headers";
 import { named } from "./names";
 
 const poundsPerTon = 2000;
@@ -15,7 +11,7 @@ const at = (row: string, column: string) => place(`orders.${row}.${column}`);
 const wholeOf = (table: { readonly table: string }, column: string) => place(`${table.table}.${column}.whole`);
 
 /** What has to be bought for the plan, and what it comes to. */
-export function ordersBlock(context: FarmContext): MatrixBlock {
+export function ordersBlock(): MatrixBlock {
   return {
     kind: "matrix",
     key: "orders",
@@ -25,19 +21,29 @@ export function ordersBlock(context: FarmContext): MatrixBlock {
       { key: "amount", head: "Amount" },
       { key: "cost", head: "Cost $" },
     ],
-    rows: [...fertilizerRows(context), ...otherRows(), totalRow()],
+    rows: [...fertilizerRows(), ...otherRows(), totalRow()],
   };
 }
 
-function fertilizerRows(context: FarmContext): MatrixRow[] {
-  const phosphate = wholeOf(nutrientPlan, "phosphateTons");
-  const potash = wholeOf(nutrientPlan, "potashTons");
-  const nitrogenCost = formula`${at("nitrogen", "amount")}*${named("nitrogenPrice")}`;
-  return [
-    order("phosphate", "Phosphate product", "tons", phosphate, formula`${phosphate}*${named("phosphateTonPrice")}`),
-    order("potash", "Potash product", "tons", potash, formula`${potash}*${named("potashTonPrice")}`),
-    order("nitrogen", "Nitrogen, less what comes along", "lb N", nitrogenToBuy(context), nitrogenCost),
-  ];
+function fertilizerRows(): MatrixRow[] {
+  const lines = [
+    ["phosphate", "Phosphate product"],
+    ["potash", "Potash product"],
+    ["sulfur", "Sulfur product"],
+    ["zinc", "Zinc product"],
+    ["nitrogen", "Nitrogen product, less what comes along"],
+  ] as const;
+  return lines.map(([nutrient, label]) => {
+    const pounds = formula`SUMPRODUCT(${productPlan.all(nutrient)},${productPlan.all("acres")})`;
+    const price = named(`${nutrient}TonPrice`);
+    return order(
+      nutrient,
+      label,
+      "tons",
+      formula`${pounds}/${poundsPerTon}`,
+      formula`${at(nutrient, "amount")}*SUM(${price})`,
+    );
+  });
 }
 
 function otherRows(): MatrixRow[] {
@@ -51,7 +57,7 @@ function otherRows(): MatrixRow[] {
 function totalRow(): MatrixRow {
   return {
     key: "all",
-    label: "In all",
+    label: "In all, before spreading",
     unit: "",
     format: formats.whole,
     total: true,
@@ -65,13 +71,4 @@ function totalRow(): MatrixRow {
 function order(key: string, label: string, unit: string, amount: Term, cost: Term): MatrixRow {
   const cells = [amount, cost].map((value) => ({ kind: "computed" as const, formula: formula`${value}` }));
   return { key, label, unit, format: formats.whole, cells };
-}
-
-/** Nitrogen by the table of crops, less what the phosphate product brings. */
-function nitrogenToBuy({ crops }: FarmContext): Expression {
-  const perCrop = cropHeads(crops).map(
-    ({ key }) => formula`${budgetCell("acres", key)}*${ofCrop(budgetCell("head", key), "nitrogen")}`,
-  );
-  const along = formula`${wholeOf(nutrientPlan, "phosphateTons")}*${poundsPerTon}*${named("phosphateNitrogen")}/100`;
-  return formula`MAX(0,${joined(perCrop, "+")}-${along})`;
 }

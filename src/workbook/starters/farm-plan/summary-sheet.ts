@@ -24,7 +24,7 @@ export function summarySheet(context: FarmContext): SheetModel {
     blocks: [
       seasonBlock(context),
       findingsBlock(context),
-      ordersBlock(context),
+      ordersBlock(),
       charts(),
       {
         kind: "paragraphs",
