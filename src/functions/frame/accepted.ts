@@ -8,6 +8,7 @@ export function accepted(argument: ArgumentFacts): string {
       .join(", ");
   const { limit } = argument;
   if (!limit) return "any text";
+  if (limit.unit === "date") return "a date";
   const unit = limit.unit ? ` ${limit.unit}` : "";
   return limit.max >= 1e9
     ? `${limit.min.toLocaleString("en-US")}${unit} or more`
