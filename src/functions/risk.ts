@@ -19,6 +19,7 @@ import {
   type WorkingLine,
 } from "./frame";
 import { planDominance } from "./plan-dominance";
+import { revenueSpread } from "./revenue-spread";
 
 const shapeWords = vocabulary<RangeShape>("range shape", {
   triangular: { label: "triangular", also: ["triangle"] },
@@ -191,4 +192,4 @@ function rangeRows(range: ProfitRange, { target, tail }: { target: number; tail:
   ];
 }
 
-export const riskFunctions = [profitOdds, profitRange, certainProfit, planDominance] as const;
+export const riskFunctions = [profitOdds, profitRange, revenueSpread, certainProfit, planDominance] as const;

@@ -42,6 +42,11 @@ export const economicsSources = {
     title: "Triangular and PERT distributions of a lowest, a likeliest and a highest value",
     year: "definition",
   },
+  "bivariate-normal-product": {
+    publisher: "By definition",
+    title: "Mean and variance of the product of two correlated normal amounts",
+    year: "definition",
+  },
   "gaussian-copula": {
     publisher: "By definition",
     title: "Gaussian copula: two amounts joined by the correlation of their normal scores",
