@@ -30,6 +30,7 @@ export const partialBudget = worksheetFunction({
   name: "PARTIALBUDGET",
   family: "money",
   summary: "Dollars a change adds or takes when only part of the business changes.",
+  asks: ["partial budget", "does a change pay", "what do I gain by switching"],
   args: {
     addedReturns: amounts("returns that the change brings"),
     reducedCosts: amounts("costs that the change saves"),
@@ -73,6 +74,7 @@ export const breakEvenGain = worksheetFunction({
   name: "BREAKEVENGAIN",
   family: "money",
   summary: "Bushels per acre a practice must add to pay for itself.",
+  asks: ["how many bushels to pay for fungicide", "gain to pay for a practice", "break-even bushels"],
   args: {
     cost: quantity(moneyLimits.costPerAc, { says: "cost of the practice, less what it saves" }),
     price,
@@ -108,6 +110,7 @@ export const breakEvenPrice = worksheetFunction({
   name: "BREAKEVENPRICE",
   family: "money",
   summary: "Lowest price at which a crop covers its costs.",
+  asks: ["break-even price", "what price do I need", "cost of a bushel"],
   args: { cost, yield: quantity(moneyLimits.yield, { says: "yield expected" }), otherIncome, costPerBushel },
   returns: { shape: "one", unit: "$/bu", says: "break-even price" },
   sources: ["enterprise-budget"],
@@ -139,6 +142,7 @@ export const breakEvenYield = worksheetFunction({
   name: "BREAKEVENYIELD",
   family: "money",
   summary: "Lowest yield at which a crop covers its costs.",
+  asks: ["break-even yield", "what yield covers my costs", "how many bushels to cover costs"],
   args: { cost, price, otherIncome, costPerBushel },
   returns: { shape: "one", unit: "bu/ac", says: "break-even yield" },
   sources: ["enterprise-budget"],
@@ -165,6 +169,7 @@ export const returnPerDollar = worksheetFunction({
   name: "RETURNPERDOLLAR",
   family: "money",
   summary: "Dollars that come back for each dollar a practice costs.",
+  asks: ["return per dollar", "what do I get back for a dollar", "benefit to cost"],
   args: {
     addedReturns: quantity(moneyLimits.amount, { says: "returns the practice adds, costs it saves included" }),
     addedCosts: quantity(moneyLimits.amount, { says: "costs the practice adds" }),
@@ -186,6 +191,7 @@ export const profitGrid = worksheetFunction({
   name: "PROFITGRID",
   family: "money",
   summary: "Profit per acre for every yield and price, to set inside your own headings.",
+  asks: ["profit at different prices and yields", "table of yield and price", "what if the price falls"],
   args: {
     yields: heading(quantity(moneyLimits.yield, { says: "yields" }), {
       says: "yields down the side or across the top",

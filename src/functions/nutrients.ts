@@ -48,6 +48,12 @@ export const removal = worksheetFunction({
   name: "REMOVAL",
   family: "nutrients",
   summary: "Pounds of a nutrient that a harvest carries off an acre.",
+  asks: [
+    "how much potash does corn take off",
+    "nutrient removal",
+    "what does the harvest carry off",
+    "phosphate in a bushel of soybeans",
+  ],
   args: {
     crop: cropArgument,
     yield: yieldArgument,
@@ -78,6 +84,7 @@ export const removalTable = worksheetFunction({
   name: "REMOVALTABLE",
   family: "nutrients",
   summary: "Every published nutrient that a harvest carries off an acre, with the spread of published sets.",
+  asks: ["removal of every nutrient", "what do straw and grain take off", "compare removal figures"],
   args: { crop: cropArgument, yield: yieldArgument, part: partArgument, set: setArgument },
   returns: { shape: "table", unit: "lb/ac", says: "a row per nutrient: lb/ac, lowest and highest published, set" },
   sources: removalSources,
@@ -113,6 +120,12 @@ export const rotationBalance = worksheetFunction({
   name: "ROTATIONBALANCE",
   family: "nutrients",
   summary: "Pounds of a nutrient applied less removed over the years of a rotation.",
+  asks: [
+    "am I feeding the rotation enough",
+    "applied less removed",
+    "is potash running down",
+    "nutrient balance over years",
+  ],
   args: {
     crops: listWithGaps(choice(cropWords, { says: "crop" }), { says: "crop of each year" }),
     yields: listWithGaps(quantity(limits.yieldAny, { says: "yield" }), {
@@ -158,6 +171,7 @@ export const testDrift = worksheetFunction({
   name: "TESTDRIFT",
   family: "nutrients",
   summary: "Soil test to expect after a nutrient balance has worked on it.",
+  asks: ["where will my soil test go", "how fast does soil test potassium fall", "pounds to raise a test one ppm"],
   args: {
     soilTest: quantity(limits.soilTestK, { says: "soil-test P or K now" }),
     balance: quantity(limits.balance, { says: "pounds applied less removed, P2O5 or K2O" }),

@@ -33,6 +33,7 @@ export function sourceFunction(all: readonly WorksheetFunction[]) {
     name: "SOURCE",
     family: "units",
     summary: "The publications behind a function's numbers.",
+    asks: ["where do the numbers come from", "which publication is this from", "citation of a function"],
     args: {
       function: choice(names, { says: "name of the function, such as REMOVAL" }),
       guide: optional(

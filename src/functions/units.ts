@@ -10,6 +10,12 @@ export const unitConvert = worksheetFunction({
   name: "UNITCONVERT",
   family: "units",
   summary: "The same quantity in another unit; bushels by the crop's bushel weight.",
+  asks: [
+    "convert units",
+    "bushels per acre to tons per hectare",
+    "pounds per acre to kilograms",
+    "how many acres in a hectare",
+  ],
   args: {
     value: quantity({ min: -1e15, max: 1e15, unit: "" }, { says: "what to convert" }),
     from: unit({ says: "the unit it is in, such as bu/ac" }),
@@ -53,6 +59,7 @@ export const bushelWeight = worksheetFunction({
   name: "BUSHELWEIGHT",
   family: "units",
   summary: "What a trade bushel of a crop weighs.",
+  asks: ["how much does a bushel weigh", "pounds in a bushel of wheat", "standard bushel weight"],
   args: { crop: choice(grainWords, { says: "crop or grain" }) },
   returns: { shape: "one", unit: "lb/bu", says: "the weight that a bushel is paid on, whatever the test weight" },
   sources: [

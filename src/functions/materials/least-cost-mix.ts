@@ -14,6 +14,7 @@ export const leastCostMix = worksheetFunction({
   name: "LEASTCOSTMIX",
   family: "materials",
   summary: "The cheapest mix of materials that meets every need, and what holds its price up.",
+  asks: ["cheapest fertilizer blend", "least-cost mix", "which products to buy for my needs"],
   args: {
     needs: mixNeeds(),
     analyses: mixAnalyses(),

@@ -27,6 +27,7 @@ export const liquidRate = worksheetFunction({
   name: "LIQUIDRATE",
   family: "materials",
   summary: "Gallons of a liquid fertilizer that carry the nutrient an acre needs.",
+  asks: ["how many gallons of 28 %", "gallons of UAN per acre", "gallons of 10-34-0"],
   args: {
     need: quantity(limits.ratePounds, { says: "pounds of the nutrient wanted per acre" }),
     analysis: analysisArgument,

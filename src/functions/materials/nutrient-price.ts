@@ -7,6 +7,12 @@ export const nutrientPrice = worksheetFunction({
   name: "NUTRIENTPRICE",
   family: "materials",
   summary: "Price of a pound of nutrient in a product sold by the ton.",
+  asks: [
+    "price per pound of nitrogen",
+    "which fertilizer is cheaper",
+    "cents a pound of potash",
+    "compare urea with UAN",
+  ],
   args: {
     pricePerTon: quantity(limits.price, { says: "delivered price of a ton of product" }),
     analysis: analysisArgument,

@@ -7,6 +7,7 @@ export const productRate = worksheetFunction({
   name: "PRODUCTRATE",
   family: "materials",
   summary: "Pounds of a product that carry the nutrient an acre needs.",
+  asks: ["how many pounds of potash fertilizer", "pounds of urea for my nitrogen", "pounds of product per acre"],
   args: {
     need: quantity(limits.ratePounds, { says: "pounds of the nutrient wanted per acre" }),
     analysis: analysisArgument,

@@ -6,6 +6,7 @@ export const spreadRate = worksheetFunction({
   name: "SPREADRATE",
   family: "materials",
   summary: "Pounds per acre a dry spreader puts on, from what it spread over a measured run.",
+  asks: ["calibrate the spreader", "how many pounds is the spreader putting on", "spreader pan test"],
   args: {
     poundsCaught: quantity(materialLimits.poundsCaught, { says: "pounds spread or caught over the run" }),
     swath: quantity(materialLimits.swath, { says: "width one pass covers, from the middle of one pass to the next" }),

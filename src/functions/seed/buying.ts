@@ -10,6 +10,7 @@ export const seedUnits = worksheetFunction({
   name: "SEEDUNITS",
   family: "seed",
   summary: "Whole units of seed to buy for a field.",
+  asks: ["how many bags of seed do I buy", "units of soybean seed for a field", "how much seed to order"],
   args: { rate, acres: quantity(seedLimits.acres, { says: "acres to plant" }), seedsPerUnit },
   returns: { shape: "one", unit: "units", says: "whole units to buy; no reserve is added" },
   sources: ["illinois-seed-cost", "msu-soybean-seed-2010", "trade-seed-units"],
@@ -36,6 +37,7 @@ export const seedCost = worksheetFunction({
   name: "SEEDCOST",
   family: "seed",
   summary: "Cost of the seed on an acre, treatment included.",
+  asks: ["what does seed cost per acre", "seed cost from a bag price", "price of a bag to dollars per acre"],
   args: {
     rate,
     unitPrice,

@@ -11,6 +11,7 @@ export const seedRate = worksheetFunction({
   name: "SEEDRATE",
   family: "seed",
   summary: "Seeds to plant per acre for the stand you want.",
+  asks: ["how many seeds per acre", "seeding rate for my stand", "seeds to drop for 32,000 plants"],
   args: {
     targetStand: quantity(seedLimits.targetStand, { says: "plants wanted" }),
     germination: percent(seedLimits.germination, { says: "germination on the seed tag" }),
@@ -45,6 +46,7 @@ export const seedSpacing = worksheetFunction({
   name: "SEEDSPACING",
   family: "seed",
   summary: "Inches between seeds in the row at a seeding rate.",
+  asks: ["how far apart are seeds in the row", "inches between seeds", "seed spacing in 30-inch rows"],
   args: { rate, rowWidth },
   returns: { shape: "one", unit: "in", says: "distance from seed to seed" },
   sources: ["acre-geometry"],

@@ -15,6 +15,7 @@ export const rowLength = worksheetFunction({
   name: "ROWLENGTH",
   family: "seed",
   summary: "Feet of row that make up a thousandth of an acre, or another fraction.",
+  asks: ["row length for a thousandth of an acre", "how many feet to count", "feet of row in 1/1000 acre"],
   args: {
     rowWidth,
     fractionOfAcre: optional(fractionOfAcre, 0.001, "1/1000"),
@@ -39,6 +40,7 @@ export const standCount = worksheetFunction({
   name: "STANDCOUNT",
   family: "seed",
   summary: "Plants per acre from counts along the row.",
+  asks: ["how many plants do I have", "stand count", "plants per acre from a count"],
   args: {
     counts,
     rowWidth,

@@ -6,6 +6,7 @@ export const chlorosisRisk = worksheetFunction({
   name: "CHLOROSISRISK",
   family: "soil",
   summary: "Risk that soybean yellows from lack of iron, by carbonate and salts of the soil.",
+  asks: ["iron chlorosis", "yellow soybeans", "will beans turn yellow here"],
   args: {
     carbonate: percent(soilLimits.carbonate, { says: "calcium carbonate equivalent of the soil", smallIsUsual: true }),
     salts: quantity(soilLimits.salts, { says: "soluble salts, electrical conductivity of a 1:1 paste" }),

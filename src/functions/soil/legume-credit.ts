@@ -10,6 +10,7 @@ export const legumeCredit = worksheetFunction({
   name: "LEGUMECREDIT",
   family: "soil",
   summary: "Pounds of nitrogen that a previous legume leaves for the next crop, as a region prints it.",
+  asks: ["nitrogen credit from alfalfa", "soybean nitrogen credit", "nitrogen after clover"],
   args: {
     previousCrop: previousCropChoice,
     stand: standArgument,

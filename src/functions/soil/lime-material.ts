@@ -10,6 +10,7 @@ export const limeQuality = worksheetFunction({
   name: "LIMEQUALITY",
   family: "soil",
   summary: "Effective neutralizing value of a lime, from its purity and its fineness.",
+  asks: ["how good is this lime", "effective calcium carbonate", "compare two limes", "ENP or ECCE of a lime"],
   args: {
     cce: percent(limits.neutralizingValue, { says: "calcium carbonate equivalent of the lime" }),
     finenessShares: listWithGaps(percent(limits.share, { says: "share", smallIsUsual: true }), {
@@ -66,6 +67,7 @@ export const limeRate = worksheetFunction({
   name: "LIMERATE",
   family: "soil",
   summary: "Tons of the lime at hand that carry a need of fully effective lime.",
+  asks: ["how much of my lime to spread", "tons of ag lime from the need", "is pelletized lime enough"],
   args: {
     need: quantity(limits.limeTons, { says: "fully effective lime needed, from LIMENEED" }),
     quality: percent(limits.limeQuality, { says: "effective share of the lime, from LIMEQUALITY" }),

@@ -8,6 +8,7 @@ export const limeNeed = worksheetFunction({
   name: "LIMENEED",
   family: "soil",
   summary: "Tons of fully effective lime that bring an acre to a target pH.",
+  asks: ["how much lime", "tons of lime per acre", "raise the pH", "lime from buffer pH"],
   args: {
     pH: quantity(limits.soilPh, { says: "soil pH in water" }),
     bufferPH: optional(

@@ -57,6 +57,7 @@ export const limitingNutrient = worksheetFunction({
   name: "LIMITINGNUTRIENT",
   family: "nutrients",
   summary: "Tested nutrients ranked by how far they fall short of a guide's level, scarcest first.",
+  asks: ["which nutrient is scarcest", "what is holding the crop back", "rank my soil tests"],
   args: {
     crop: choice(cropWords, { says: "crop to be grown" }),
     tests: testsArgument,

@@ -10,6 +10,12 @@ export const manureCredit = worksheetFunction({
   name: "MANURECREDIT",
   family: "soil",
   summary: "Pounds of a nutrient of spread manure that this season's crop can use.",
+  asks: [
+    "how much nitrogen is in manure",
+    "manure nutrient credit",
+    "potash from hog manure",
+    "how much of the manure is available this year",
+  ],
   args: {
     manure: choice(manureWords, { says: "kind of manure" }),
     nutrient: choice(manureNutrientWords, { says: "N, P2O5 or K2O" }),

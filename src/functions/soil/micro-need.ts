@@ -10,6 +10,7 @@ export const microNeed = worksheetFunction({
   name: "MICRONEED",
   family: "soil",
   summary: "Pounds of a micronutrient, magnesium or chloride that a region recommends for a crop.",
+  asks: ["how much zinc", "do I need boron", "manganese for soybeans", "magnesium or chloride need"],
   args: {
     nutrient: choice(micronutrientWords, { says: "Zn, Mn, B, Cu, Fe, Mg or Cl" }),
     crop: choice(cropWords, { says: "crop to be grown" }),

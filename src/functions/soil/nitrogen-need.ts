@@ -17,6 +17,7 @@ export const nitrogenNeed = worksheetFunction({
   name: "NITROGENNEED",
   family: "soil",
   summary: "Pounds of nitrogen that a region's method recommends for a crop.",
+  asks: ["how much nitrogen", "nitrogen rate for corn", "N rate for wheat", "nitrogen after soybeans"],
   args: {
     crop: choice(cropWords, { says: "crop to be grown" }),
     yieldGoal: quantity(limits.yieldAny, { says: "yield goal in the crop's own unit per acre (sunflower: cwt)" }),

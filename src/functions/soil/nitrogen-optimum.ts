@@ -7,6 +7,7 @@ export const nitrogenOptimum = worksheetFunction({
   name: "NITROGENOPTIMUM",
   family: "soil",
   summary: "Nitrogen rate that returns the most dollars on a yield response curve.",
+  asks: ["most profitable nitrogen rate", "nitrogen rate at today's price", "best N rate on my response curve"],
   args: {
     linear: quantity(nitrogenLimits.linear, { says: "linear coefficient of the curve: bushels for the first pound" }),
     quadratic: quantity(nitrogenLimits.quadratic, { says: "quadratic coefficient of the curve, below 0" }),

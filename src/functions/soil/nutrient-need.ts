@@ -48,6 +48,7 @@ export const phosphateNeed = worksheetFunction({
   name: "PHOSPHATENEED",
   family: "soil",
   summary: "Pounds of P2O5 that a guide recommends for a crop on a tested soil.",
+  asks: ["how much phosphate", "how much phosphorus does corn need", "P rate from a soil test", "DAP or MAP need"],
   args: {
     crop: cropArgument,
     yieldGoal: yieldGoalArgument,
@@ -100,6 +101,7 @@ export const potashNeed = worksheetFunction({
   name: "POTASHNEED",
   family: "soil",
   summary: "Pounds of K2O that a guide recommends for a crop on a tested soil.",
+  asks: ["how much potash", "how much potassium do beans need", "K rate from a soil test"],
   args: {
     crop: cropArgument,
     yieldGoal: yieldGoalArgument,

@@ -8,6 +8,7 @@ export const organicNitrogen = worksheetFunction({
   name: "ORGANICNITROGEN",
   family: "soil",
   summary: "Pounds of nitrogen that soil organic matter sets free in a season.",
+  asks: ["nitrogen from organic matter", "how much nitrogen does my soil release"],
   args: {
     organicMatter: percent(nitrogenLimits.organicMatter, { says: "soil organic matter", smallIsUsual: true }),
     region: choice(releaseWords, { says: "region and crop whose figure to use" }),

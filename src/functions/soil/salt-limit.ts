@@ -14,6 +14,12 @@ export const saltLimit = worksheetFunction({
   name: "SALTLIMIT",
   family: "soil",
   summary: "Most nitrogen plus potash that is safe with or near the seed.",
+  asks: [
+    "how much starter is safe",
+    "pop-up fertilizer limit",
+    "fertilizer with the seed",
+    "nitrogen plus potash in the row",
+  ],
   args: {
     crop: choice(cropWords, { says: "crop to be planted" }),
     rowWidth: quantity(limits.rowWidth, { says: "row width" }),

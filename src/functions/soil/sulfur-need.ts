@@ -12,6 +12,7 @@ export const sulfurNeed = worksheetFunction({
   name: "SULFURNEED",
   family: "soil",
   summary: "Pounds of sulfur that a region recommends for a crop.",
+  asks: ["how much sulfur", "does my corn need sulfur", "sulfur on sandy ground"],
   args: {
     crop: choice(cropWords, { says: "crop to be grown" }),
     yieldGoal: quantity(limits.yieldAny, { says: "yield goal in the crop's own unit per acre" }),

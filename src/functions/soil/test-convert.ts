@@ -11,6 +11,7 @@ export const testConvert = worksheetFunction({
   name: "TESTCONVERT",
   family: "soil",
   summary: "A soil test on another extraction or basis, by a published equation.",
+  asks: ["Bray to Mehlich", "convert Olsen to Mehlich 3", "soil test from pounds to ppm", "compare two labs"],
   args: {
     value: quantity({ min: 0, max: 100_000, unit: "" }, { says: "the number on the report" }),
     from: choice(basisWords, { says: "what it stands for, such as Mehlich-3 or ppm" }),

@@ -22,6 +22,7 @@ export const testRating = worksheetFunction({
   name: "TESTRATING",
   family: "soil",
   summary: "The class a guide puts a soil test in, in words.",
+  asks: ["is my soil test high or low", "what class is this soil test", "soil test rating"],
   args: {
     nutrient: choice(nutrientWords, { says: "P2O5 or K2O (P and K are understood)" }),
     soilTest: quantity(anyTest, { says: `soil test ${ownUnit}` }),
