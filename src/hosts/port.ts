@@ -38,6 +38,19 @@ export interface FillOptions {
   readonly onProgress?: (progress: FillProgress) => void;
 }
 
+/** Cells to write, with the top left one at the address of the first. */
+export interface WrittenBlock {
+  /** One cell or a range of the size of the rows, with its sheet, such as "'Quick what if'!B6". */
+  readonly address: string;
+  /** Rows of equal length; null leaves a cell empty. */
+  readonly rows: readonly (readonly WrittenCell[])[];
+}
+
+export type WrittenCell = number | string | boolean | { readonly formula: string } | null;
+
+/** What a write may take the place of: nothing at all, or typed values and blanks but no formula. */
+export type MayReplace = "nothing" | "typedValues";
+
 /** A failure of the host, worded for the person: what happened and what to do about it. */
 export class HostError extends Error {
   constructor(
@@ -69,5 +82,8 @@ export interface WorkbookHost {
   read(reference: string): Promise<HostRange>;
   /** Writes a formula into the selected cell; refuses when that cell is not empty. */
   insertFormula(formula: string): Promise<void>;
+  /** Writes all blocks or, when one cell holds what may not be replaced, none; a HostError names that cell. The host
+   *  keeps it as one step for its Undo, where it has one for add-ins. */
+  write(blocks: readonly WrittenBlock[], mayReplace: MayReplace): Promise<void>;
   onSelectionChange(listener: () => void): Promise<void>;
 }

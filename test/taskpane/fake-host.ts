@@ -4,8 +4,10 @@ import {
   type FillReceipt,
   type HostRange,
   type HostValue,
+  type MayReplace,
   type TakenNames,
   type WorkbookHost,
+  type WrittenBlock,
 } from "../../src/hosts/port";
 import type { WorkbookPlan } from "../../src/workbook/plan";
 
@@ -31,13 +33,18 @@ export class FakeHost implements WorkbookHost {
   selected = "Sheet1!A1";
   readonly fills: { plan: WorkbookPlan; options: FillOptions }[] = [];
   readonly inserted: string[] = [];
+  readonly written: { blocks: readonly WrittenBlock[]; mayReplace: MayReplace }[] = [];
   /** The next request of this kind is refused with this sentence. */
-  refusal: { readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken"; readonly says: string } | undefined;
+  refusal:
+    | { readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken" | "write"; readonly says: string }
+    | undefined;
   /** Holds a fill back until it is let go, so that its progress can be seen. */
   hold: Promise<void> | undefined;
   private listener: () => void = () => undefined;
+  private readonly cells: Record<string, FakeCell>;
 
   constructor(private readonly contents: Contents = { cells: {} }) {
+    this.cells = { ...contents.cells };
     this.kind = contents.kind ?? "excel";
     this.sheets = [...(contents.sheets ?? ["Sheet1"])];
   }
@@ -45,7 +52,8 @@ export class FakeHost implements WorkbookHost {
   async taken(): Promise<TakenNames> {
     this.refuseIfAsked("taken");
     const tables = Object.keys(this.contents.areas ?? {}).flatMap((area) => /^(\w+)\[/.exec(area)?.[1] ?? []);
-    return { sheets: this.sheets, names: [], tables: [...new Set(tables)] };
+    const names = Object.keys(this.contents.areas ?? {}).filter((area) => !area.includes("["));
+    return { sheets: this.sheets, names, tables: [...new Set(tables)] };
   }
 
   async fill(plan: WorkbookPlan, options: FillOptions): Promise<FillReceipt> {
@@ -79,6 +87,21 @@ export class FakeHost implements WorkbookHost {
     this.inserted.push(formula);
   }
 
+  async write(blocks: readonly WrittenBlock[], mayReplace: MayReplace): Promise<void> {
+    this.refuseIfAsked("write");
+    this.written.push({ blocks, mayReplace });
+    for (const { address, rows } of blocks) {
+      const [sheet = "", first = ""] = address.split("!");
+      const corner = first.split(":")[0] ?? "";
+      rows.forEach((row, down) =>
+        row.forEach((cell, across) => {
+          const place = `${sheet.replace(/^'(.*)'$/, "$1")}!${String.fromCharCode(columnOf(corner) + across)}${rowOf(corner) + down}`;
+          this.cells[place] = typeof cell === "object" && cell !== null ? { formula: cell.formula } : { value: cell };
+        }),
+      );
+    }
+  }
+
   async onSelectionChange(listener: () => void): Promise<void> {
     this.listener = listener;
   }
@@ -101,7 +124,7 @@ export class FakeHost implements WorkbookHost {
     for (let row = rowOf(from); row <= rowOf(to); row++) {
       const cells: FakeCell[] = [];
       for (let column = columnOf(from); column <= columnOf(to); column++) {
-        cells.push(this.contents.cells[`${sheet}!${String.fromCharCode(column)}${row}`] ?? {});
+        cells.push(this.cells[`${sheet}!${String.fromCharCode(column)}${row}`] ?? {});
       }
       rows.push(cells);
     }

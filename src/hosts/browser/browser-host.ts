@@ -10,12 +10,15 @@ import {
   type FillReceipt,
   type HostRange,
   type HostValue,
+  type MayReplace,
   type TakenNames,
   type WorkbookHost,
+  type WrittenBlock,
 } from "../port";
 import { findCells } from "./find-cells";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Grid } from "./start-grid";
+import { writeBlocks } from "./write-blocks";
 import { isPristine, withoutFill, withPlan } from "./workbook-parts";
 
 /** The workbook of this page, as the task pane sees it. */
@@ -96,6 +99,10 @@ export class BrowserHost implements WorkbookHost {
     const applied = this.grid.api.getFormula().onCalculationResultApplied();
     cell.setValue({ f: formula });
     await applied;
+  }
+
+  write(blocks: readonly WrittenBlock[], mayReplace: MayReplace): Promise<void> {
+    return writeBlocks(blocks, mayReplace, { grid: this.grid, workbook: this.workbook, reader: this.reader });
   }
 
   async onSelectionChange(listener: () => void): Promise<void> {

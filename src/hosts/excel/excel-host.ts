@@ -6,6 +6,7 @@ import { runExcel } from "./run-excel";
 import { excelSupports, type Supports } from "./supports";
 import { takeAway } from "./take-away";
 import { readTaken } from "./taken";
+import { writeBlocks } from "./write-blocks";
 
 /** The workbook open in Excel. Formulas it writes need the functions registered, which the page with the pane does. */
 export function excelHost(supports: Supports = excelSupports): WorkbookHost {
@@ -17,6 +18,7 @@ export function excelHost(supports: Supports = excelSupports): WorkbookHost {
     readSelection,
     read: readAddress,
     insertFormula,
+    write: (blocks, mayReplace) => writeBlocks(blocks, mayReplace, supports),
     onSelectionChange: (listener) =>
       runExcel(async (context) => {
         context.workbook.onSelectionChanged.add(async () => listener());

@@ -1,0 +1,79 @@
+import { BooleanNumber, CellValueType, generateRandomId, type ICellData, type Worksheet } from "@univerjs/core";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
+import { areaAddress, sheetAddress } from "../address";
+import type { CellReader } from "../engine/read-cells";
+import { HostError, type MayReplace, type WrittenBlock, type WrittenCell } from "../port";
+import { inTheWay, writtenArea } from "../written-area";
+import type { OpenWorkbook } from "./open-workbook";
+import type { Grid } from "./start-grid";
+
+interface Parts {
+  readonly grid: Grid;
+  readonly workbook: OpenWorkbook;
+  readonly reader: CellReader;
+}
+
+type Matrix = Record<number, Record<number, ICellData>>;
+
+/** Writes blocks of cells after a look at what stands there, one step for the grid's Undo, and waits for the answers. */
+export async function writeBlocks(
+  blocks: readonly WrittenBlock[],
+  mayReplace: MayReplace,
+  { grid, workbook, reader }: Parts,
+): Promise<void> {
+  const bySheet = new Map<Worksheet, Matrix>();
+  for (const block of blocks) {
+    const sheet = sheetOf(block, workbook);
+    refuseOccupied(block, sheet, mayReplace, reader);
+    bySheet.set(sheet, withBlock(bySheet.get(sheet) ?? {}, block));
+  }
+  const step = generateRandomId();
+  const applied = grid.api.getFormula().onCalculationResultApplied();
+  for (const [sheet, value] of bySheet) {
+    const params = { unitId: sheet.getUnitId(), subUnitId: sheet.getSheetId(), value, redoUndoId: step };
+    if (!grid.api.syncExecuteCommand(SetRangeValuesCommand.id, params)) {
+      throw new HostError("The grid did not take the values. Select a cell and try again.", "GridRefused");
+    }
+  }
+  await applied;
+}
+
+function sheetOf(block: WrittenBlock, { model }: OpenWorkbook): Worksheet {
+  const { sheet: name, area } = writtenArea(block);
+  const sheet = name === undefined ? model.getActiveSheet() : model.getSheetBySheetName(name);
+  if (!sheet) throw new HostError(`There is no sheet named ${name}.`, "NoSheet");
+  if (area.bottom < sheet.getRowCount() && area.right < sheet.getColumnCount()) return sheet;
+  throw new HostError(
+    `${areaAddress(area)} reaches past the last row or column of the sheet. Select a cell further up or to the left.`,
+    "PastTheEnd",
+  );
+}
+
+function refuseOccupied(block: WrittenBlock, sheet: Worksheet, mayReplace: MayReplace, reader: CellReader): void {
+  const { area } = writtenArea(block);
+  for (let row = area.top; row <= area.bottom; row++) {
+    for (let column = area.left; column <= area.right; column++) {
+      const isFormula = reader.formulaAt(sheet, row, column) !== undefined || reader.isSpilled(sheet, row, column);
+      const stays = mayReplace === "nothing" ? reader.holdsAnything(sheet, row, column) : isFormula;
+      const address = sheetAddress(sheet.getName(), { top: row, left: column, bottom: row, right: column });
+      if (stays) throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
+    }
+  }
+}
+
+function withBlock(matrix: Matrix, block: WrittenBlock): Matrix {
+  const { top, left } = writtenArea(block).area;
+  block.rows.forEach((cells, down) => {
+    const row = (matrix[top + down] ??= {});
+    cells.forEach((cell, across) => (row[left + across] = cellData(cell)));
+  });
+  return matrix;
+}
+
+function cellData(cell: WrittenCell): ICellData {
+  if (cell === null) return { v: null, f: null };
+  if (typeof cell === "object") return { f: cell.formula };
+  if (typeof cell === "boolean")
+    return { v: cell ? BooleanNumber.TRUE : BooleanNumber.FALSE, t: CellValueType.BOOLEAN };
+  return typeof cell === "string" ? { v: cell, t: CellValueType.STRING } : { v: cell, t: CellValueType.NUMBER };
+}
