@@ -37,6 +37,7 @@ const environment: PaneEnvironment = {
       add: async () => undefined,
       rename: async () => undefined,
       remove: async () => undefined,
+      openFile: async (file) => ({ title: file.name, leftOut: [] }),
     },
   }),
 };

@@ -387,6 +387,10 @@ describe("the browser page's workbook", () => {
         add: jest.fn(async () => undefined),
         rename: jest.fn<Promise<void>, [string]>(async () => undefined),
         remove: jest.fn<Promise<void>, [string]>(async () => undefined),
+        openFile: jest.fn<Promise<{ title: string; leftOut: string[] }>, [File]>(async () => ({
+          title: "Mill Road",
+          leftOut: ["pictures"],
+        })),
       };
     };
     async function openList(workbooks: KeptWorkbooks): Promise<void> {
@@ -435,6 +439,17 @@ describe("the browser page's workbook", () => {
       button("Remove it").click();
       await settled();
       expect(workbooks.remove).toHaveBeenCalledWith("b");
+    });
+
+    it("opens a file and says what of it has no place", async () => {
+      const workbooks = kept();
+      await openList(workbooks);
+      const file = new File(["…"], "mill-road.xlsx");
+      Object.defineProperty(input("shelf-file"), "files", { value: [file] });
+      input("shelf-file").dispatchEvent(new Event("input", { bubbles: true }));
+      await settled();
+      expect(workbooks.openFile).toHaveBeenCalledWith(file);
+      expect(page()).toContain("Mill Road is open. This page has no place for its pictures");
     });
 
     it("says why when one cannot be opened", async () => {

@@ -2,7 +2,8 @@ import { HostError } from "../port";
 import { cannotRead, type Autosave } from "./autosave";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Shelf, ShelfEntry } from "./shelf";
-import { emptyWorkbook } from "./workbook-parts";
+import { readFile } from "./workbook-file";
+import { emptyWorkbook, withPlan } from "./workbook-parts";
 
 export interface ListedWorkbook extends ShelfEntry {
   readonly isOpen: boolean;
@@ -40,6 +41,19 @@ export class Workbooks {
   async add(): Promise<void> {
     await this.autosave.turnToNew();
     await this.workbook.open(emptyWorkbook());
+  }
+
+  /**
+   * Puts the open workbook away and opens a file in its place; nothing changes when it cannot be read.
+   *
+   * @returns its title, and what of the file has no place here, in words
+   */
+  async openFile(file: File): Promise<{ title: string; leftOut: readonly string[] }> {
+    const { plan, leftOut } = await readFile(file);
+    const data = withPlan(emptyWorkbook(), plan, false);
+    await this.autosave.turnToNew();
+    await this.workbook.open(data);
+    return { title: plan.title, leftOut };
   }
 
   /** Gives the open workbook another title. */

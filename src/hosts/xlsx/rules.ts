@@ -5,7 +5,7 @@ import { hex, opaqueHex } from "./cell-styles";
 import { areaAddress } from "../address";
 import { addInFunctionsIn, storedFormula } from "./stored-formula";
 
-const operators = {
+export const operators = {
   below: "lessThan",
   above: "greaterThan",
   atLeast: "greaterThanOrEqual",

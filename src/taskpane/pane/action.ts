@@ -18,8 +18,11 @@ export interface Action {
   /** What the button says. Controls that carry a label of their own leave it empty. */
   readonly label: string;
   allowed(state: PaneState): boolean;
-  /** @param value what the control holds: typed text, the chosen value, or its data-value */
-  perform(desk: Desk, value: string): void | Promise<void>;
+  /**
+   * @param value what the control holds: typed text, the chosen value, or its data-value
+   * @param file the file chosen, where the control takes one
+   */
+  perform(desk: Desk, value: string, file?: File): void | Promise<void>;
 }
 
 /** For actions that nothing forbids. */

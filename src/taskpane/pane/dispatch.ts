@@ -8,9 +8,9 @@ import type { Action, Desk } from "./action";
  */
 export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly Action[]): void {
   const byName = new Map(actions.map((action) => [action.name, action]));
-  const run = (name: string | undefined, value: string): void => {
+  const run = (name: string | undefined, value: string, file?: File): void => {
     const action = name === undefined ? undefined : byName.get(name);
-    if (action) perform(desk, action, value);
+    if (action) perform(desk, action, value, file);
   };
 
   root.addEventListener("submit", (event) => event.preventDefault());
@@ -21,7 +21,7 @@ export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly 
     run(control.dataset.action, control.dataset.value ?? "");
   });
   root.addEventListener("input", (event) => {
-    if (isField(event.target)) run(event.target.dataset.action, valueOf(event.target));
+    if (isField(event.target)) run(event.target.dataset.action, valueOf(event.target), fileIn(event.target));
   });
   root.addEventListener("focusout", (event) => {
     if (isField(event.target)) run(event.target.dataset.leave, event.target.id);
@@ -32,14 +32,14 @@ export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly 
 }
 
 /** Performs an allowed action; whatever no action foresaw is told at the top of the pane. */
-export function perform(desk: Desk, action: Action, value: string): void {
+export function perform(desk: Desk, action: Action, value: string, file?: File): void {
   if (!action.allowed(desk.state())) return;
   const unforeseen = (thrown: unknown): void => {
     const detail = thrown instanceof Error ? thrown.message : String(thrown);
     desk.change((state) => ({ ...state, trouble: words.pane.unforeseen(detail) }), "trouble");
   };
   try {
-    Promise.resolve(action.perform(desk, value)).catch(unforeseen);
+    Promise.resolve(action.perform(desk, value, file)).catch(unforeseen);
   } catch (thrown) {
     unforeseen(thrown);
   }
@@ -55,6 +55,13 @@ function isField(target: EventTarget | null): target is Field {
   return (
     target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement
   );
+}
+
+/** The file chosen; the field forgets it, so that the same file can be chosen again. */
+function fileIn(field: Field): File | undefined {
+  const file = field instanceof HTMLInputElement ? field.files?.[0] : undefined;
+  if (file) field.value = "";
+  return file;
 }
 
 /** What the field stands for: several fields may share an action and say in data-value which of them they are. */

@@ -20,6 +20,8 @@ export interface KeptWorkbooks {
   open(id: string): Promise<void>;
   /** Opens an empty one; the present one stays in the list. */
   add(): Promise<void>;
+  /** Opens an .xlsx file as another workbook; tells what of it has no place here, in words. */
+  openFile(file: File): Promise<{ readonly title: string; readonly leftOut: readonly string[] }>;
   /** Renames the open one. */
   rename(title: string): Promise<void>;
   /** The pane has asked the person before it calls this. */

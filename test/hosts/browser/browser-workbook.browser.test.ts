@@ -425,6 +425,29 @@ describe("the workbook in the page", () => {
     );
   });
 
+  it("opens a file that it saved, in a workbook of its own", async () => {
+    await fill(samplePlan());
+    await type("B4", "100");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.getByText("Save as .xlsx").click()]);
+    const file = await download.path();
+    await page.getByRole("button", { name: "Workbooks" }).click();
+    await page.locator("#shelf-file").setInputFiles({
+      name: "not-ours.xlsx",
+      mimeType: "application/octet-stream",
+      buffer: Buffer.from("Field,Acres"),
+    });
+    await page.getByText("could not be read as an .xlsx workbook").waitFor();
+    expect(await value("Fields!E4")).toBe(20500);
+    await page.locator("#shelf-file").setInputFiles(file);
+    await until(async () => (await page.locator(".strip .outcome").innerText()).endsWith("is open."), "it was open");
+    expect(await value("Fields!E4")).toBe(20500);
+    expect((await read("Fields!A10:A12")).values.flat()).toEqual([100, 96, 61]);
+    await type("B4", "154");
+    await until(async () => (await value("Fields!E4")) === 31570, "it calculated");
+    await page.locator("svg[role=img]").waitFor();
+    expect(await page.locator(".shelf-list li").count()).toBe(2);
+  });
+
   it("saves a file with everything a person typed, and its numbers", async () => {
     await fill(samplePlan());
     await type("B4", "100");

@@ -67,6 +67,21 @@ export const addWorkbook: Action = {
     }),
 };
 
+/** Opens a file chosen from this machine; the present workbook is kept. */
+export const openFile: Action = {
+  name: "strip.file",
+  label: say.openFile,
+  allowed: idle,
+  async perform(desk, _value, file) {
+    if (!file) return;
+    await withShelf(desk, say.openingFile, async (kept) => {
+      const { title, leftOut } = await kept.openFile(file);
+      forgetFills(desk);
+      return say.fileOpened(title, leftOut);
+    });
+  },
+};
+
 export const typeTitle: Action = {
   name: "strip.title",
   label: "",
@@ -166,6 +181,7 @@ export const stripActions: readonly Action[] = [
   closeShelf,
   openKept,
   addWorkbook,
+  openFile,
   typeTitle,
   renameOpen,
   askRemove,

@@ -4,7 +4,17 @@ import type { KeptWorkbook } from "../environment";
 import { button } from "../parts/button";
 import { textField } from "../parts/field";
 import type { PaneState } from "../state";
-import { addWorkbook, askRemove, closeShelf, keepKept, openKept, removeKept, renameOpen, typeTitle } from "./actions";
+import {
+  addWorkbook,
+  askRemove,
+  closeShelf,
+  keepKept,
+  openFile,
+  openKept,
+  removeKept,
+  renameOpen,
+  typeTitle,
+} from "./actions";
 
 const say = words.strip;
 
@@ -21,6 +31,7 @@ export function shelfPanel(state: PaneState, shelf: readonly KeptWorkbook[]): HT
       shelf.map((entry) => shelfLine(state, entry)),
     ),
     shelf.some(({ isOpen }) => isOpen) && renaming(state),
+    fileChoice(),
     element("div", { class: "side-by-side" }, button(addWorkbook, state), button(closeShelf, state, { look: "quiet" })),
   );
 }
@@ -58,5 +69,14 @@ function renaming(state: PaneState): HTMLElement {
     { class: "shelf-rename" },
     textField({ id: "shelf-title", label: say.rename, text: state.strip.title, action: typeTitle.name }),
     button(renameOpen, state, { type: "submit" }),
+  );
+}
+
+function fileChoice(): HTMLElement {
+  return element(
+    "div",
+    { class: "field" },
+    element("label", { for: "shelf-file" }, say.openFile),
+    element("input", { id: "shelf-file", type: "file", accept: ".xlsx", "data-action": openFile.name }),
   );
 }

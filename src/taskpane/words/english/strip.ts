@@ -4,6 +4,10 @@ export const strip = {
   save: "Save as .xlsx",
   saving: "Writing the file…",
   saved: (name: string) => `${name} is saved where this browser keeps its downloads.`,
+  openFile: "Open an .xlsx file",
+  openingFile: "Reading the file…",
+  fileOpened: (title: string, leftOut: readonly string[]) =>
+    `${title} is open.${leftOut.length > 0 ? ` This page has no place for its ${leftOut.join(", ")}; the file itself is unchanged.` : ""}`,
   shelf: "Workbooks",
   shelfClose: "Close the list",
   shelfHeading: "Workbooks kept in this browser",

@@ -1,0 +1,60 @@
+import type { Sheet } from "hucre/xlsx";
+import type { ChartPlan, ChartRange } from "../../../workbook/plan";
+import { parseAddress } from "../../address";
+import { colorOf } from "./read-rules";
+
+type Chart = NonNullable<Sheet["charts"]>[number];
+
+const plainColor = "#5a4636";
+
+/** Charts of the kinds a plan knows; others are left out. */
+export function readCharts({ charts = [] }: Sheet): ChartPlan[] {
+  return charts.flatMap((chart) => {
+    const kind = kindOf(chart);
+    const series = (chart.series ?? []).flatMap((one) => {
+      const values = rangeOf(one.valuesRef);
+      if (!values) return [];
+      return [{ name: one.name ?? "", values, color: typeof one.color === "string" ? colorOf(one.color) : plainColor }];
+    });
+    const categories = rangeOf(chart.series?.[0]?.categoriesRef);
+    const at = placeOf(chart);
+    if (!kind || !categories || !at || series.length === 0) return [];
+    const { x, y } = chart.axes ?? {};
+    return [
+      {
+        kind,
+        title: chart.title ?? "",
+        alt: chart.altText ?? "",
+        categories,
+        series,
+        ...(x?.title !== undefined && { xTitle: x.title }),
+        ...(y?.title !== undefined && { yTitle: y.title }),
+        ...(y?.numberFormat && { yFormat: y.numberFormat.formatCode }),
+        at,
+      },
+    ];
+  });
+}
+
+/** Bars that lie are told from columns by their axis, which runs from the top down. */
+function kindOf({ kinds, axes }: Chart): ChartPlan["kind"] | undefined {
+  const [kind] = kinds;
+  if (kind === "bar") return axes?.x?.reverse === true ? "bar" : "column";
+  return kind === "line" || kind === "scatter" ? kind : undefined;
+}
+
+function rangeOf(reference: string | undefined): ChartRange | undefined {
+  const found = reference === undefined ? undefined : parseAddress(reference);
+  return found?.sheet === undefined ? undefined : { sheet: found.sheet, area: found.area };
+}
+
+function placeOf({ anchor }: Chart): ChartPlan["at"] | undefined {
+  if (!anchor?.to) return undefined;
+  const { from, to } = anchor;
+  return {
+    top: from.row,
+    left: from.col,
+    bottom: Math.max(from.row, to.row - 1),
+    right: Math.max(from.col, to.col - 1),
+  };
+}

@@ -1,0 +1,119 @@
+import { readXlsx as readBook, type Sheet, type Workbook } from "hucre/xlsx";
+import type { NamePlan, PrintPlan, SheetPlan, TablePlan, WorkbookPlan } from "../../../workbook/plan";
+import { parseAddress } from "../../address";
+import { HostError } from "../../port";
+import { readCells, readNotes } from "./read-cells";
+import { readCharts } from "./read-charts";
+import { colorOf, readRules, readValidations } from "./read-rules";
+
+/** What was read, and what of the file has no place in a plan. */
+export interface ReadWorkbook {
+  readonly plan: WorkbookPlan;
+  /** In words: "merged cells", "pictures". */
+  readonly leftOut: readonly string[];
+}
+
+const digitWidthPx = 7;
+const cellPaddingPx = 5;
+
+/**
+ * An .xlsx file of ours as a plan again, with everything typed and changed in it since, in a spreadsheet or here.
+ * Numbers behind formulas are not taken over: they are calculated anew.
+ *
+ * @throws HostError with a sentence when the file cannot be read or is none of ours
+ */
+export async function readXlsx(bytes: Uint8Array): Promise<ReadWorkbook> {
+  const book = await opened(bytes);
+  const sheets = book.sheets.map(readSheet);
+  if (!isOurs(book, sheets)) throw new HostError(notOurs, "NotOurs");
+  return {
+    plan: {
+      starter: "",
+      title: book.properties?.title ?? "Workbook",
+      sheets,
+      names: (book.namedRanges ?? []).flatMap(readName),
+    },
+    leftOut: leftOutOf(book.sheets),
+  };
+}
+
+async function opened(bytes: Uint8Array): Promise<Workbook> {
+  try {
+    const book = await readBook(bytes, { readStyles: true });
+    if (book.sheets.length > 0) return book;
+  } catch (cause) {
+    throw new HostError(unreadable, "NotReadable", { cause });
+  }
+  throw new HostError(unreadable, "NotReadable");
+}
+
+function readSheet(sheet: Sheet): SheetPlan {
+  const { view, freezePane } = sheet;
+  const tab = view?.tabColor?.rgb;
+  const rows = freezePane?.rows ?? 0;
+  const columns = freezePane?.columns ?? 0;
+  return {
+    name: sheet.name,
+    ...(tab !== undefined && { tabColor: colorOf(tab) }),
+    columnWidths: (sheet.columns ?? []).map(({ width = 9 }) => (width * digitWidthPx - cellPaddingPx) / digitWidthPx),
+    rowHeights: Object.fromEntries(
+      [...(sheet.rowDefs ?? [])].flatMap(([row, { height }]) => (height === undefined ? [] : [[row, height]])),
+    ),
+    cells: readCells(sheet),
+    ...(rows + columns > 0 && { freeze: { rows, columns } }),
+    tables: (sheet.tables ?? []).flatMap(readTable),
+    validations: readValidations(sheet.dataValidations ?? []),
+    rules: readRules(sheet.conditionalRules ?? []),
+    charts: readCharts(sheet),
+    notes: readNotes(sheet),
+    print: readPrint(sheet),
+  };
+}
+
+function readTable({ name, range, showTotalRow }: NonNullable<Sheet["tables"]>[number]): TablePlan[] {
+  const area = range === undefined ? undefined : parseAddress(range)?.area;
+  return area ? [{ name, area, totals: showTotalRow ?? false }] : [];
+}
+
+function readPrint({ pageSetup, headerFooter }: Sheet): PrintPlan {
+  const [, first, last] = /^\$?(\d+):\$?(\d+)$/.exec(pageSetup?.printTitlesRow ?? "") ?? [];
+  const area = pageSetup?.printArea === undefined ? undefined : parseAddress(pageSetup.printArea)?.area;
+  return {
+    orientation: pageSetup?.orientation ?? "portrait",
+    fit: { wide: pageSetup?.fitToWidth ?? 1, tall: pageSetup?.fitToHeight ?? 0 },
+    ...(first !== undefined &&
+      last !== undefined && { repeatRows: { first: Number(first) - 1, last: Number(last) - 1 } }),
+    ...(area && { area }),
+    footer: headerFooter?.oddFooter ?? "",
+  };
+}
+
+/** Names of cells in the whole workbook; what a spreadsheet keeps under names of its own is left to it. */
+function readName({ name, range, comment, scope }: NonNullable<Workbook["namedRanges"]>[number]): NamePlan[] {
+  const found = parseAddress(range);
+  if (found?.sheet === undefined || scope !== undefined || name.startsWith("_xl")) return [];
+  return [{ name, sheet: found.sheet, area: found.area, says: comment ?? "" }];
+}
+
+function isOurs({ properties }: Workbook, sheets: readonly SheetPlan[]): boolean {
+  if (properties?.creator === "Loamsheet") return true;
+  return sheets.some(({ cells }) =>
+    cells.some(({ content }) => typeof content === "object" && /\bLOAM\./.test(content.formula)),
+  );
+}
+
+function leftOutOf(sheets: readonly Sheet[]): string[] {
+  const has = (what: (sheet: Sheet) => readonly unknown[] | undefined) =>
+    sheets.some((sheet) => (what(sheet)?.length ?? 0) > 0);
+  return [
+    ...(has(({ merges }) => merges) ? ["merged cells"] : []),
+    ...(has(({ images }) => images) ? ["pictures"] : []),
+    ...(has(({ textBoxes }) => textBoxes) ? ["text boxes"] : []),
+    ...(has(({ pivotTables }) => pivotTables) ? ["pivot tables"] : []),
+  ];
+}
+
+const unreadable =
+  "This file could not be read as an .xlsx workbook: it is damaged, locked with a password, or of another kind. Nothing here was changed.";
+const notOurs =
+  "This workbook was not made by Loamsheet, so it is left to a spreadsheet program. Nothing here was changed.";
