@@ -1,5 +1,7 @@
 import type { WorksheetFunction } from "./frame";
 import { seedCost, seedReturn, seedUnits } from "./seed/buying";
+import { maturityMargin, maturityNeed, stageHeat, stageLeaves } from "./seed/corn-stage";
+import { heatUnits, stageDays } from "./seed/heat-units";
 import { seedCurveOptimum, seedOptimum } from "./seed/optimum";
 import { seedCatch, seedPerFoot, seedPounds, seedRate, seedSpacing } from "./seed/planting";
 import { replantChance, replantGain } from "./seed/replant";
@@ -32,4 +34,10 @@ export const seedFunctions: readonly WorksheetFunction[] = [
   standYield,
   replantGain,
   replantChance,
+  heatUnits,
+  stageDays,
+  stageHeat,
+  stageLeaves,
+  maturityNeed,
+  maturityMargin,
 ];

@@ -1,3 +1,4 @@
+import { leafGuideWords as leafGuides, type LeafGuideKey } from "../../reference/seed/corn-heat";
 import { populationCurveWords as curves, type PopulationCurveKey } from "../../reference/seed/population-curves";
 import { spacingLossWords as losses, type SpacingLossKey } from "../../reference/seed/spacing-loss";
 import {
@@ -15,3 +16,4 @@ export const populationCurveWords = vocabulary<PopulationCurveKey>("population c
 export const standGuideWords = vocabulary<StandGuideKey>("stand guide", guides);
 export const hybridWords = vocabulary<HybridKey>("hybrid", hybrids);
 export const unevenWords = vocabulary<UnevenKey>("uneven stand", unevens);
+export const leafGuideWords = vocabulary<LeafGuideKey>("leaf guide", leafGuides);

@@ -109,7 +109,7 @@ describe("Iowa State University IPM 0001", () => {
 
 describe("Nafziger 1994, as tabulated by Purdue University", () => {
   // A print of 2006 cuts two cells of April 15 to 7 and 8: they are 76 and 85.
-  it.each(illinois)("%s", (day, ...printed) => {
+  it.each(illinois.map(([day, ...printed]) => ({ day, printed })))("$day", ({ day, printed }) => {
     printed.forEach((percent, column) => {
       const standPerAc = 10_000 + 2000 * column;
       expect(pct({ guide: "illinois", standPerAc, plantedOn: on(day) })).toBeCloseTo(percent, 10);
