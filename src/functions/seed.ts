@@ -3,6 +3,7 @@ import { seedCost, seedReturn, seedUnits } from "./seed/buying";
 import { maturityMargin, maturityNeed, stageHeat, stageLeaves } from "./seed/corn-stage";
 import { heatUnits, stageDays } from "./seed/heat-units";
 import { seedCurveOptimum, seedOptimum } from "./seed/optimum";
+import { plantingDelay } from "./seed/planting-delay";
 import { seedCatch, seedPerFoot, seedPounds, seedRate, seedSpacing } from "./seed/planting";
 import { replantChance, replantGain } from "./seed/replant";
 import { rowLength, standCount } from "./seed/row-counts";
@@ -32,6 +33,7 @@ export const seedFunctions: readonly WorksheetFunction[] = [
   standHoop,
   standEvenness,
   standYield,
+  plantingDelay,
   replantGain,
   replantChance,
   heatUnits,

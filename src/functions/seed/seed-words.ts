@@ -1,4 +1,5 @@
 import { leafGuideWords as leafGuides, type LeafGuideKey } from "../../reference/seed/corn-heat";
+import { delayRegions, type DelayRegionKey } from "../../reference/seed/planting-delay";
 import { populationCurveWords as curves, type PopulationCurveKey } from "../../reference/seed/population-curves";
 import { spacingLossWords as losses, type SpacingLossKey } from "../../reference/seed/spacing-loss";
 import {
@@ -17,3 +18,4 @@ export const standGuideWords = vocabulary<StandGuideKey>("stand guide", guides);
 export const hybridWords = vocabulary<HybridKey>("hybrid", hybrids);
 export const unevenWords = vocabulary<UnevenKey>("uneven stand", unevens);
 export const leafGuideWords = vocabulary<LeafGuideKey>("leaf guide", leafGuides);
+export const delayRegionWords = vocabulary<DelayRegionKey>("delay region", delayRegions);
