@@ -9,6 +9,7 @@ import { ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
+import { sulfurLabels } from "./guide-facts";
 import {
   nitrogenByGuide,
   phosphateByGuide,
@@ -125,7 +126,7 @@ function otherColumns() {
   return {
     sulfurNeed: computed(whenNamed(field, sulfurByGuide(asked)), {
       ...byGuideLook,
-      note: "Only IA, KS, MN, ND and NE have sulfur rules that are held here.",
+      note: `Sulfur rules are held here for ${sulfurLabels.join(", ")} alone.`,
     }),
     sulfur: computed(plannedForCrop(asked.crop, "sulfur", own("sulfurNeed")), {
       ...plannedLook,
@@ -144,7 +145,7 @@ function otherColumns() {
   };
 }
 
-const plannedLook = { width: 9, format: formats.whole } as const;
+const plannedLook = { width: 11, format: formats.whole } as const;
 const ownByField = "Your own rate from the list of fields where there is one, the guide's otherwise.";
 const ownByCrop = (nutrient: string) =>
   `Your ${nutrient} rate from the table of crops where there is one, the guide's otherwise.`;

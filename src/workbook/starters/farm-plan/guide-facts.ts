@@ -69,6 +69,9 @@ export const sulfateGuides = [
   ...new Set(sulfurRules.filter(({ form }) => form.kind === "line").map(({ guide }) => sulfurGuides[guide].label)),
 ];
 
+/** Regions with any sulfur rule. */
+export const sulfurLabels: readonly string[] = Object.values(sulfurGuides).map(({ label }) => label);
+
 /** The zinc test a guide reads, by the guide's label. */
 export const zincTests: readonly (readonly [guide: string, test: string])[] = microRules
   .filter(({ nutrient }) => nutrient === "Zn")

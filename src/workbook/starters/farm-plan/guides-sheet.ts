@@ -109,12 +109,17 @@ function guideRow(guide: Guide, nutrient: NeedNutrient, key: string): PlacedCell
   const label: PlacedCell = { key: `${key}.guide`, content: guide.label, style: "label" };
   return [
     label,
-    { content: guide.year, style: "unit" },
+    { content: yearOf(guide), style: "unit" },
     { content: guide[nutrient].depthIn ?? "not stated", style: "computed" },
     { key: `${key}.rate`, content: rateBy(guide, nutrient, key), style: "computed", format: formats.whole },
     groupCell(guide, nutrient, `${key}.group`),
     { content: inWords(guide, nutrient, key), style: "computedText" },
   ];
+}
+
+/** A year as a number where it is one; "undated" and spans of years as they are. */
+function yearOf({ year }: Guide): number | string {
+  return /^\d+$/.test(year) ? Number(year) : year;
 }
 
 /** Where a guide splits its numbers, a list of its own groups to choose from. */

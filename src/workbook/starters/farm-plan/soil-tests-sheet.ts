@@ -16,6 +16,7 @@ import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { wordsFromFields } from "./field-rows";
+import { nitrateGuides, sulfateGuides } from "./guide-facts";
 import { fieldTable, soilTable } from "./headers";
 import { named } from "./names";
 
@@ -31,8 +32,8 @@ const notes = {
   texture: "Sandy, medium or fine, of the plow layer. Some guides turn sulfur, nitrogen and starter limits on it.",
   sulfur: "Sulfate-sulfur of the plow layer, parts per million. Few guides hold a rate for it.",
   zinc: "By the extraction named as zinc method on the sheet of assumptions.",
-  nitrate: "Nitrate-nitrogen in the top 2 feet, pounds per acre. Only for guides that read it, such as KS, MN, ND, SD.",
-  sulfate: "Sulfate-sulfur in the top 2 feet, pounds per acre. Only for guides that read it, such as KS.",
+  nitrate: `Nitrate-nitrogen in the top 2 feet, pounds per acre. Read by the guides of ${nitrateGuides.join(", ")} alone.`,
+  sulfate: `Sulfate-sulfur in the top 2 feet, pounds per acre. Read by the guides of ${sulfateGuides.join(", ")} alone.`,
   rating: "The guide's word for this test and the next crop.",
 };
 
