@@ -167,6 +167,19 @@ describe("Start a workbook", () => {
     expect(host.sheets).toEqual(["Sheet1"]);
   });
 
+  it("leaves out the sheets that are unticked, in the preview and in what is written", async () => {
+    const previewed = () => [...document.querySelectorAll(".preview strong")].map(({ textContent }) => textContent);
+    expect(previewed()).toContain("Harvest check");
+    input("start-part-harvest").click();
+    expect(previewed()).not.toContain("Harvest check");
+    await fill();
+    expect(host.fills[0]?.plan.sheets.map(({ name }) => name)).toEqual(previewed());
+    input("start-part-harvest").click();
+    expect(previewed()).toContain("Harvest check");
+    input("start-starter-client-budget").click();
+    expect(document.getElementById("start-part-harvest")).toBeNull();
+  });
+
   it("asks for the number of fields only with empty rows, and drops the invented farm's name then", () => {
     expect(document.getElementById("start-fields")).toBeNull();
     input("start-figures-empty").click();

@@ -1,5 +1,6 @@
 import { cropExamples, type StarterCrop } from "../scenario/crop-examples";
 import { demoFarmName } from "../scenario/windmill-hollow";
+import { allFarmParts, type FarmPart } from "./farm-parts";
 
 /** What a person decides before a starter workbook is written. */
 export interface StarterChoices {
@@ -11,6 +12,8 @@ export interface StarterChoices {
   readonly numberOfFields: number;
   /** The invented Windmill Hollow Farm filled in, or empty rows. */
   readonly withDemo: boolean;
+  /** Sheets of the farm plan beyond the ones it always has. */
+  readonly parts: readonly FarmPart[];
 }
 
 export interface CropChoice {
@@ -33,6 +36,7 @@ export const defaultChoices: StarterChoices = {
   crops: starterCrops.map(cropChoice),
   numberOfFields: 10,
   withDemo: true,
+  parts: allFarmParts,
 };
 
 export const choiceLimits = {

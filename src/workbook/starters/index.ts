@@ -8,6 +8,7 @@ import { clientSheets } from "./client-budget/client-sheets";
 import { farmSheets } from "./farm-plan/farm-sheets";
 import { farmPlan } from "./farm-plan/farm-plan";
 import { quickSheet, quickWhatIf } from "./quick-what-if/quick-what-if";
+import type { StarterSheet } from "./starter-sheet";
 
 export { choiceProblems, type ChoiceProblem } from "./choice-problems";
 
@@ -19,6 +20,8 @@ export {
   type CropChoice,
   type StarterChoices,
 } from "./choices";
+export { allFarmParts, farmParts, isFarmPart, type FarmPart } from "./farm-parts";
+export { isWanted, type StarterSheet } from "./starter-sheet";
 
 /** A workbook the pane can start, with what a person wants to know before it is written. */
 export interface Starter {
@@ -27,8 +30,8 @@ export interface Starter {
   readonly forWhom: string;
   /** One sentence. */
   readonly summary: string;
-  /** The sheets it makes, in order, each with its purpose in a line. */
-  readonly sheets: readonly { readonly name: string; readonly purpose: string }[];
+  /** The sheets it can make, in order, each with its purpose in a line. */
+  readonly sheets: readonly StarterSheet[];
   /** Choices that matter for this starter; the others are not asked. */
   readonly asks: readonly (keyof StarterChoices)[];
   readonly model: (choices: StarterChoices) => WorkbookModel;
@@ -42,7 +45,7 @@ export const starters: readonly Starter[] = [
     summary:
       "Fields, soil tests, what crops take and what goes back, lime, fertilizer and seed, budgets and a page to show the landlord or lender.",
     sheets: Object.values(farmSheets),
-    asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo"],
+    asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo", "parts"],
     model: farmPlan,
   },
   {

@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 import { checkForm } from "../../../src/taskpane/pane/start/check";
 import { firstForm, formFrom, type StartForm } from "../../../src/taskpane/pane/start/form";
+import { allFarmParts } from "../../../src/workbook/starters";
 import { choiceProblems } from "../../../src/workbook/starters/choice-problems";
 
 const ready: StartForm = { ...firstForm(), guide: "IN-MI-OH" };
@@ -73,6 +74,16 @@ describe("checkForm", () => {
     });
   });
 
+  it("wants every part of the farm plan until one is unticked", () => {
+    const chosen = (form: StartForm) => {
+      const checked = checkForm(form);
+      return "choices" in checked ? checked.choices.parts : undefined;
+    };
+    expect(chosen(ready)).toEqual(allFarmParts);
+    expect(chosen({ ...ready, without: ["harvest"] })).toEqual(allFarmParts.filter((part) => part !== "harvest"));
+    expect(chosen({ ...ready, starter: "client-budget", without: ["harvest"] })).toEqual(allFarmParts);
+  });
+
   it("asks for a name of the farm that fits", () => {
     expect(refusals({ ...ready, farmName: "  " })["start-farm"]).toMatch(/missing/);
     expect(refusals({ ...ready, farmName: "x".repeat(61) })["start-farm"]).toMatch(/up to 60 letters; got 61/);
@@ -81,8 +92,16 @@ describe("checkForm", () => {
 
 describe("formFrom", () => {
   it("brings a remembered form back", () => {
-    const typed = { ...ready, farmName: "Far Bottoms", fields: "seven" };
+    const typed: StartForm = { ...ready, farmName: "Far Bottoms", fields: "seven", without: ["harvest"] };
     expect(formFrom(JSON.parse(JSON.stringify(typed)))).toEqual(typed);
+  });
+
+  it("leaves out no sheet that it does not know, and takes a form kept before sheets could be left out", () => {
+    const { without, ...older } = ready;
+    expect(without).toEqual([]);
+    expect(formFrom(older)).toEqual(ready);
+    expect(formFrom({ ...ready, without: ["harvest", "orchard", 3] }).without).toEqual(["harvest"]);
+    expect(formFrom({ ...ready, without: "harvest" }).without).toEqual([]);
   });
 
   it.each([undefined, null, 3, "x", {}, { crops: { corn: 4 } }])(

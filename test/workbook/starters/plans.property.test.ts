@@ -1,18 +1,23 @@
 import fc from "fast-check";
 import { allFunctions } from "../../../src/functions";
 import { checkPlan } from "../../../src/workbook/check/check-plan";
-import { cropChoice, defaultChoices, makePlan, starters } from "../../../src/workbook/starters";
+import { allFarmParts, cropChoice, defaultChoices, isWanted, makePlan, starters } from "../../../src/workbook/starters";
 import type { Area, CellPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { anyChoices, anyStarter } from "./any-choices";
 
-/** Every starter with 1, 10 and 60 fields, all crops and one crop, the invented farm and empty rows: made once. */
-const plans: readonly WorkbookPlan[] = starters.flatMap((starter) =>
+/** Every starter with 1, 10 and 60 fields, all crops and one crop, the invented farm and empty rows. */
+const sized = starters.flatMap((starter) =>
   [1, 10, 60].flatMap((numberOfFields) =>
     [defaultChoices.crops, [cropChoice("soybean")]].flatMap((crops) =>
       [true, false].map((withDemo) => makePlan(starter, { ...defaultChoices, numberOfFields, crops, withDemo })),
     ),
   ),
 );
+/** No part of the farm plan, and each of them alone. */
+const parted = [[], ...allFarmParts.map((part) => [part])].flatMap((parts) =>
+  starters.slice(0, 1).map((starter) => makePlan(starter, { ...defaultChoices, parts })),
+);
+const plans: readonly WorkbookPlan[] = [...sized, ...parted];
 const holds = (law: (plan: WorkbookPlan) => void) => plans.forEach(law);
 
 const contains = ({ top, left, bottom, right }: Area, { row, column }: { row: number; column: number }) =>
@@ -27,7 +32,7 @@ describe("every plan of every starter", () => {
     fc.assert(
       fc.property(anyStarter, anyChoices, (starter, choices) => {
         expect(makePlan(starter, choices).sheets.map(({ name }) => name)).toEqual(
-          starter.sheets.map(({ name }) => name),
+          starter.sheets.filter((sheet) => isWanted(sheet, choices.parts)).map(({ name }) => name),
         );
       }),
       { numRuns: 15 },

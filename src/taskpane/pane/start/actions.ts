@@ -3,7 +3,7 @@ import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import type { PaneState } from "../state";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
-import { makePlan, starterCrops, type StarterChoices } from "../../../workbook/starters";
+import { isFarmPart, makePlan, starterCrops, type StarterChoices } from "../../../workbook/starters";
 import { checkForm } from "./check";
 import { fieldIds } from "./field-ids";
 import { starterOf, type CropLine, type StartForm } from "./form";
@@ -57,6 +57,13 @@ export const chooseProtect = entry("protect", (value) => ({ protect: value === "
 export const tickCrop = entry("grown", (value, form) => {
   const [crop, ticked] = parted(value);
   return withCrop(form, crop, { grown: ticked === "yes" });
+});
+
+export const tickPart = entry("part", (value, { without }) => {
+  const [part, ticked] = parted(value);
+  if (!isFarmPart(part)) return {};
+  const others = without.filter((each) => each !== part);
+  return { without: ticked === "yes" ? others : [...others, part] };
 });
 
 export const priceCrop = entry("price", (value, form) => {
@@ -197,6 +204,7 @@ export const startActions: readonly Action[] = [
   countFields,
   chooseProtect,
   tickCrop,
+  tickPart,
   priceCrop,
   yieldCrop,
   leaveField,

@@ -13,7 +13,7 @@ import {
 } from "../../../workbook/starters";
 import { words } from "../../words";
 import { fieldIds } from "./field-ids";
-import { starterOf, type StartForm } from "./form";
+import { partsOf, starterOf, type StartForm } from "./form";
 import type { Refusal } from "./state";
 
 const say = words.start;
@@ -46,6 +46,7 @@ export function checkForm(form: StartForm): Checked {
     ...(asks("farmName") && { farmName: form.farmName.trim() }),
     ...(asks("crops") && { crops: cropsOf(form, refuse, note) }),
     ...(asks("withDemo") && { withDemo: form.figures === "demo" }),
+    ...(asks("parts") && { parts: partsOf(form) }),
     ...(asksForFields(form) && { numberOfFields: note(fieldIds.fields, fieldCount(form.fields)) }),
   };
   return refusals.length > 0 ? { refusals } : { choices };

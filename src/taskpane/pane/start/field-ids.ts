@@ -9,6 +9,8 @@ export const fieldIds = {
   yieldGoal: (crop: string) => `start-yield-${crop}`,
   figures: "start-figures",
   fields: "start-fields",
+  parts: "start-parts",
+  part: (part: string) => `start-part-${part}`,
   protect: "start-protect",
   summary: "start-summary",
   done: "start-done",

@@ -1,5 +1,15 @@
 import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
-import { cropChoice, defaultChoices, starterCrops, starters, type Starter } from "../../../workbook/starters";
+import {
+  allFarmParts,
+  cropChoice,
+  defaultChoices,
+  isWanted,
+  starterCrops,
+  starters,
+  type FarmPart,
+  type Starter,
+  type StarterSheet,
+} from "../../../workbook/starters";
 
 /** Everything typed and chosen, as it stands in the fields. Checked only when it is needed. */
 export interface StartForm {
@@ -11,6 +21,8 @@ export interface StartForm {
   readonly figures: "demo" | "empty";
   readonly fields: string;
   readonly protect: boolean;
+  /** Sheets left out of a farm plan; kept this way round, a sheet added later comes along. */
+  readonly without: readonly FarmPart[];
 }
 
 export interface CropLine {
@@ -28,6 +40,7 @@ export function firstForm(): StartForm {
     figures: "demo",
     fields: String(defaultChoices.numberOfFields),
     protect: false,
+    without: [],
   };
 }
 
@@ -54,6 +67,7 @@ export function formFrom(remembered: unknown): StartForm {
     figures: remembered.figures === "empty" ? "empty" : "demo",
     fields: text("fields"),
     protect: remembered.protect === true,
+    without: partsFrom(remembered.without),
   };
 }
 
@@ -63,8 +77,23 @@ function cropFrom(remembered: unknown, crop: StarterCrop, fresh: CropLine): Crop
   return { grown: line.grown === true, price: line.price, yieldGoal: line.yieldGoal };
 }
 
+function partsFrom(remembered: unknown): readonly FarmPart[] {
+  return Array.isArray(remembered) ? allFarmParts.filter((part) => remembered.includes(part)) : [];
+}
+
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === "object" && value !== null;
+}
+
+/** The parts of a farm plan that stay ticked. */
+export function partsOf({ without }: StartForm): readonly FarmPart[] {
+  return allFarmParts.filter((part) => !without.includes(part));
+}
+
+/** The sheets that a form would have made. */
+export function sheetsOf(form: StartForm): readonly StarterSheet[] {
+  const parts = partsOf(form);
+  return (starterOf(form)?.sheets ?? []).filter((sheet) => isWanted(sheet, parts));
 }
 
 /** The starter a form asks for. */

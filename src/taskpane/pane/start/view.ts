@@ -1,11 +1,11 @@
 import { guides, type Guide } from "../../../reference/guides";
 import { sources } from "../../../reference/sources";
-import { starters } from "../../../workbook/starters";
+import { allFarmParts, farmParts, starters } from "../../../workbook/starters";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup, tickBox } from "../parts/choices";
-import { textField } from "../parts/field";
+import { hintId, textField } from "../parts/field";
 import { selectField } from "../parts/select";
 import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
@@ -19,11 +19,12 @@ import {
   goToField,
   leaveField,
   nameFarm,
+  tickPart,
 } from "./actions";
 import { asksForFields, asksOf } from "./check";
 import { cropLines } from "./crop-lines";
 import { fieldIds } from "./field-ids";
-import { starterOf } from "./form";
+import { partsOf, sheetsOf } from "./form";
 import { outcome } from "./outcome";
 import { refusalOf, type StartState } from "./state";
 
@@ -60,6 +61,7 @@ function choicesOf(start: StartState): Child {
     asks("farmName") && farmName(start),
     asksForFields(start.form) && fieldCount(start),
     asks("crops") && cropLines(start),
+    asks("parts") && partsChoice(start),
   ];
 }
 
@@ -85,6 +87,28 @@ function fieldCount(start: StartState): HTMLElement {
     action: countFields.name,
     leave: leaveField.name,
   });
+}
+
+/** The sheets that can be left out, ticked until a person unticks them. */
+function partsChoice({ form }: StartState): HTMLElement {
+  const chosen = partsOf(form);
+  return element(
+    "fieldset",
+    { class: "choices", "aria-describedby": hintId(fieldIds.parts) },
+    element("legend", {}, say.partsLegend),
+    element("p", { class: "hint", id: hintId(fieldIds.parts) }, say.partsHint),
+    allFarmParts.map((part) =>
+      tickBox({
+        id: fieldIds.part(part),
+        value: part,
+        label: farmParts[part].label,
+        hint: farmParts[part].says,
+        ticked: chosen.includes(part),
+        action: tickPart.name,
+        dataValue: part,
+      }),
+    ),
+  );
 }
 
 function protection({ form }: StartState): HTMLElement {
@@ -175,9 +199,7 @@ function preview({ form }: StartState): HTMLElement {
     element(
       "ul",
       { class: "plain-list" },
-      (starterOf(form)?.sheets ?? []).map(({ name, purpose }) =>
-        element("li", {}, element("strong", {}, name), ` ${purpose}`),
-      ),
+      sheetsOf(form).map(({ name, purpose }) => element("li", {}, element("strong", {}, name), ` ${purpose}`)),
     ),
   );
 }

@@ -65,6 +65,8 @@ export const start = {
   wholeFields: (text: string) => `Number of fields is a whole number; got ${text}.`,
   numberMissing: (name: string, min: number, max: number, unit: string) =>
     `${name.charAt(0).toUpperCase()}${name.slice(1)} is missing. Type a number between ${min} and ${max} ${unit}.`,
+  partsLegend: "Which further sheets?",
+  partsHint: "Untick what you have no use for. The plan holds together without it.",
   protect: "Protect computed cells",
   protectHint: "Keeps formulas from being typed over. No password; you can lift it at any time.",
   preview: "What will be added",

@@ -5,6 +5,7 @@ import { extractants, groups, guides, type Guide } from "../../../reference/guid
 import { finenessSystems, limeMethods } from "../../../reference/soil";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
+import type { FarmPart } from "../farm-parts";
 import { soilGroupLabels } from "../soil-group-labels";
 import { nitrateGuides, sulfateGuides, zincTests } from "./guide-facts";
 
@@ -42,6 +43,8 @@ export interface FarmContext {
   /** The invented fields that fill the first rows; none in an empty plan. */
   readonly fields: readonly FieldExample[];
   readonly withDemo: boolean;
+  /** Sheets wanted beyond the ones every plan has. */
+  readonly parts: readonly FarmPart[];
 }
 
 export function farmContext(choices: StarterChoices): FarmContext {
@@ -62,6 +65,7 @@ export function farmContext(choices: StarterChoices): FarmContext {
     rows: choices.numberOfFields,
     fields: choices.withDemo ? demoFieldsFor(choices) : [],
     withDemo: choices.withDemo,
+    parts: choices.parts,
   };
 }
 

@@ -1,11 +1,13 @@
 import type { WorkbookModel } from "../../model/workbook-model";
 import type { StarterChoices } from "../choices";
+import type { FarmPart } from "../farm-parts";
 import { assumptionsSheet } from "./assumptions-sheet";
 import { budgetSheet } from "./budget-sheet";
 import { farmContext } from "./farm-context";
 import { fertilityPlanSheet } from "./fertility-plan-sheet";
 import { fieldsSheet } from "./fields-sheet";
 import { guidesSheet } from "./guides-sheet";
+import { harvestCheckSheet } from "./harvest/harvest-check-sheet";
 import { ledgerSheet, phosphate, potash } from "./ledger-sheet";
 import { limePlanSheet } from "./lime-plan-sheet";
 import { materialsSheet } from "./materials-sheet";
@@ -21,6 +23,7 @@ import { whatIfSheet } from "./what-if-sheet";
 /** A grower's winter planning: field by field, then the whole farm. */
 export function farmPlan(choices: StarterChoices): WorkbookModel {
   const context = farmContext(choices);
+  const has = (part: FarmPart) => context.parts.includes(part);
   return {
     starter: "farm-plan",
     title: `${choices.farmName} farm plan`,
@@ -41,6 +44,7 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
       seedPlanSheet(context),
       budgetSheet(context),
       whatIfSheet(context),
+      ...(has("harvest") ? [harvestCheckSheet(context)] : []),
       summarySheet(context),
     ],
   };

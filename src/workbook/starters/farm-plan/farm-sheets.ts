@@ -1,3 +1,6 @@
+import { isWanted, type StarterSheet } from "../starter-sheet";
+import type { FarmPart } from "../farm-parts";
+
 /** The sheets of a farm plan in order: what each is called and what it is for. Preview and start page list them. */
 export const farmSheets = {
   "start-here": { name: "Start here", purpose: "what to fill in, in which order, and what the colors and signs mean" },
@@ -25,7 +28,17 @@ export const farmSheets = {
   "seed-plan": { name: "Seed plan", purpose: "seeds to plant, units to buy and cost, field by field" },
   budgets: { name: "Crop budgets", purpose: "income, costs and break-evens per acre and per bushel" },
   "what-if": { name: "What if", purpose: "profit for other yields and prices of one crop" },
+  "harvest-check": {
+    name: "Harvest check",
+    purpose: "yield counts, losses, wet or dry, store or sell",
+    parts: ["harvest"],
+  },
   summary: { name: "Summary", purpose: "the whole farm on one page, with what matters in words" },
-} as const;
+} as const satisfies Record<string, StarterSheet>;
 
 export type FarmSheet = keyof typeof farmSheets;
+
+/** Whether a sheet of the plan is made with these parts. */
+export function isMade(sheet: FarmSheet, parts: readonly FarmPart[]): boolean {
+  return isWanted(farmSheets[sheet], parts);
+}

@@ -8,7 +8,7 @@ import type { SheetModel } from "../../model/workbook-model";
 import { cautions, howToRead } from "../start-words";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
-import { farmSheets } from "./farm-sheets";
+import { farmSheets, isMade } from "./farm-sheets";
 import { named } from "./names";
 
 export function startHereSheet(context: FarmContext): SheetModel {
@@ -18,7 +18,7 @@ export function startHereSheet(context: FarmContext): SheetModel {
     tabColor: tabColors.start,
     title: formula`${named("farmName")}&": start here"`,
     answers: "What to fill in, in which order, and how to read what comes out.",
-    blocks: [orderBlock(), sheetsBlock(), howToRead(), sourcesBlock(context), cautions()],
+    blocks: [orderBlock(), sheetsBlock(context), howToRead(), sourcesBlock(context), cautions()],
     widths: [26, 86],
     print: { orientation: "portrait", onePage: true },
   };
@@ -41,12 +41,12 @@ function orderBlock(): Block {
   };
 }
 
-function sheetsBlock(): RowsBlock {
+function sheetsBlock({ parts }: FarmContext): RowsBlock {
   return {
     kind: "rows",
     title: "The sheets",
     rows: entriesOf(farmSheets)
-      .filter(([key]) => key !== "start-here")
+      .filter(([key]) => key !== "start-here" && isMade(key, parts))
       .map(([key, { purpose }]) => [
         { content: prose`${sheetName(key)}`, style: "link", link: key },
         { content: purpose, style: "body" },
