@@ -85,5 +85,7 @@ export interface WorkbookHost {
   /** Writes all blocks or, when one cell holds what may not be replaced, none; a HostError names that cell. The host
    *  keeps it as one step for its Undo, where it has one for add-ins. */
   write(blocks: readonly WrittenBlock[], mayReplace: MayReplace): Promise<void>;
+  /** Brings cells in sight and selects them; takes what read takes. */
+  show(reference: string): Promise<void>;
   onSelectionChange(listener: () => void): Promise<void>;
 }

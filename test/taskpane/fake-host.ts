@@ -33,10 +33,12 @@ export class FakeHost implements WorkbookHost {
   selected = "Sheet1!A1";
   readonly fills: { plan: WorkbookPlan; options: FillOptions }[] = [];
   readonly inserted: string[] = [];
+  /** What was brought in sight, in order. */
+  readonly shown: string[] = [];
   readonly written: { blocks: readonly WrittenBlock[]; mayReplace: MayReplace }[] = [];
   /** The next request of this kind is refused with this sentence. */
   refusal:
-    | { readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken" | "write"; readonly says: string }
+    | { readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken" | "write" | "show"; readonly says: string }
     | undefined;
   /** Holds a fill back until it is let go, so that its progress can be seen. */
   hold: Promise<void> | undefined;
@@ -100,6 +102,11 @@ export class FakeHost implements WorkbookHost {
         }),
       );
     }
+  }
+
+  async show(reference: string): Promise<void> {
+    this.refuseIfAsked("show");
+    this.shown.push(reference);
   }
 
   async onSelectionChange(listener: () => void): Promise<void> {

@@ -53,7 +53,7 @@ export class BrowserHost implements WorkbookHost {
       const together = withPlan(before, plan, protect);
       await step(0.4, "Placing them in the workbook and calculating");
       await this.workbook.open(together);
-      this.show(plan.sheets[0]?.name);
+      this.showSheet(plan.sheets[0]?.name);
       await step(1, "Done");
     } catch (thrown) {
       await this.putBack(before);
@@ -105,6 +105,17 @@ export class BrowserHost implements WorkbookHost {
     return writeBlocks(blocks, mayReplace, { grid: this.grid, workbook: this.workbook, reader: this.reader });
   }
 
+  async show(reference: string): Promise<void> {
+    const { sheet, area } = findCells(this.workbook, reference);
+    const { facade } = this.workbook;
+    const shown = facade.getSheetBySheetId(sheet.getSheetId());
+    if (!shown) return;
+    facade.setActiveSheet(shown);
+    const { top, left, bottom, right } = area;
+    shown.getRange(top, left, bottom - top + 1, right - left + 1).activate();
+    shown.scrollToCell(top, left);
+  }
+
   async onSelectionChange(listener: () => void): Promise<void> {
     const { api } = this.grid;
     api.addEvent(api.Event.CommandExecuted, ({ id }) => {
@@ -132,7 +143,7 @@ export class BrowserHost implements WorkbookHost {
     await this.workbook.open(before);
   }
 
-  private show(sheetName: string | undefined): void {
+  private showSheet(sheetName: string | undefined): void {
     const sheet = sheetName === undefined ? null : this.workbook.facade.getSheetByName(sheetName);
     if (sheet) this.workbook.facade.setActiveSheet(sheet);
   }

@@ -1,7 +1,7 @@
 import type { WorkbookHost } from "../port";
 import { fillWorkbook } from "./fill-workbook";
 import { insertFormula } from "./insert-formula";
-import { readAddress, readSelection } from "./read-range";
+import { readAddress, readSelection, showAddress } from "./read-range";
 import { runExcel } from "./run-excel";
 import { excelSupports, type Supports } from "./supports";
 import { takeAway } from "./take-away";
@@ -19,6 +19,7 @@ export function excelHost(supports: Supports = excelSupports): WorkbookHost {
     read: readAddress,
     insertFormula,
     write: (blocks, mayReplace) => writeBlocks(blocks, mayReplace, supports),
+    show: showAddress,
     onSelectionChange: (listener) =>
       runExcel(async (context) => {
         context.workbook.onSelectionChanged.add(async () => listener());

@@ -18,6 +18,16 @@ export function readAddress(address: string): Promise<HostRange> {
   return runExcel((context) => readRange(context, rangeAt(context, address)));
 }
 
+/** Brings the cells at an address in sight and selects them; takes the same addresses as a read. */
+export function showAddress(address: string): Promise<void> {
+  return runExcel(async (context) => {
+    const range = rangeAt(context, address);
+    range.worksheet.activate();
+    range.select();
+    await context.sync();
+  });
+}
+
 function rangeAt({ workbook }: Excel.RequestContext, address: string): Excel.Range {
   const place = parseAddress(address);
   if (place !== undefined) {

@@ -92,6 +92,22 @@ describe("inserting a formula", () => {
   });
 });
 
+describe("showing cells", () => {
+  it("brings the sheet of an address or a name in sight and selects the cells", async () => {
+    workbook.Worksheets.Add("Lime plan");
+    await host.show("'Lime plan'!A3:C4");
+    expect([workbook.active.Name, workbook.selected?.sheet.Name]).toEqual(["Lime plan", "Lime plan"]);
+    expect(workbook.selected?.address).toBe("A3:C4");
+    await host.show("Plan[Rate]");
+    expect(workbook.active.Name).toBe("Potash plan");
+    expect(workbook.selected?.address).toBe("B2:B3");
+  });
+
+  it("says what is not there", async () => {
+    await expect(host.show("Elsewhere!A1")).rejects.toMatchObject({ message: expect.stringMatching(/sheet or range/) });
+  });
+});
+
 describe("a change of the selection", () => {
   it("is told to the listener", async () => {
     const listener = jest.fn();

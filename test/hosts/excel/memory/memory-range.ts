@@ -17,6 +17,10 @@ export class MemoryRange {
     private readonly address: string,
   ) {}
 
+  get Worksheet(): MemorySheet {
+    return this.sheet;
+  }
+
   get Format(): Bag {
     const settings = this.sheet.formats.for(this.address);
     settings["Borders"] = { GetItem: (edge: string) => this.edge(edge) };
