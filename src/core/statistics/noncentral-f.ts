@@ -1,6 +1,6 @@
 import { betaSplit } from "./beta";
 import { fCdf } from "./f-distribution";
-import { logGamma } from "./log-gamma";
+import gammaln from "@stdlib/math-base-special-gammaln";
 
 /**
  * Chance that a noncentral F value is at most x: central beta terms weighted by a Poisson of mean lambda/2,
@@ -21,7 +21,7 @@ export function noncentralFCdf(x: number, d1: number, d2: number, lambda: number
   const split = { below: (d1 * x) / whole, above: d2 / whole };
   let sum = 0;
   for (let j = Math.max(0, Math.floor(mean - reach)); j <= mean + reach; j++) {
-    const weight = Math.exp(j * Math.log(mean) - mean - logGamma(j + 1));
+    const weight = Math.exp(j * Math.log(mean) - mean - gammaln(j + 1));
     if (weight > 1e-18) sum += weight * betaSplit(split, d1 / 2 + j, d2 / 2);
   }
   return Math.min(1, sum);

@@ -1,5 +1,5 @@
 import { integrate } from "./gauss-legendre";
-import { logGamma } from "./log-gamma";
+import gammaln from "@stdlib/math-base-special-gammaln";
 
 /** Where the averaged function changes, and over what width: the integration puts breakpoints there. */
 export interface Change {
@@ -28,7 +28,7 @@ export function spreadAverage(f: (s: number) => number, df: number, change?: Cha
     .filter((point) => point > low + leastPanel && point < high)
     .sort((a, b) => a - b);
   const half = df / 2;
-  const constant = half * Math.log(df) - logGamma(half) - (half - 1) * Math.LN2;
+  const constant = half * Math.log(df) - gammaln(half) - (half - 1) * Math.LN2;
   const density = (s: number) => Math.exp(constant + (df - 1) * Math.log(s) - half * s * s);
   const weighted = (s: number) => {
     const height = density(s);
