@@ -30,5 +30,8 @@ export const limits = {
   price: { min: 0, max: 1e9, unit: "$" },
   money: { min: -1e12, max: 1e12, unit: "$" },
   acres: { min: 0, max: 1e7, unit: "ac" },
+  // Wide of what bushels have sold for and acres have brought: outside it a workbook is asked about, nothing is refused.
+  grainPrice: { min: 0.5, max: 60, unit: "$/bu" },
+  grainYield: { min: 1, max: 1000, unit: "bu/ac" },
   share: { min: 0, max: 100, unit: "%" },
 } as const satisfies Record<string, Limit>;

@@ -1,0 +1,23 @@
+import { isMatrix, type CellIn, type RawArgument } from "../../functions/frame/cell";
+import type { CellPlace } from "./workbook-reading";
+
+/** A call of one of our functions in a cell, with what its arguments were worth when the workbook was read. */
+export interface CallReading {
+  readonly name: string;
+  readonly at: CellPlace;
+  /** By argument name, left-out ones missing. */
+  readonly given: Readonly<Record<string, RawArgument>>;
+}
+
+/** All cells of an argument, row by row. */
+export function cellsGiven(call: CallReading, argument: string): readonly CellIn[] {
+  const raw = call.given[argument];
+  if (raw === undefined || raw === null) return [];
+  return isMatrix(raw) ? raw.flat() : [raw];
+}
+
+/** The words of an argument's first cell. */
+export function wordGiven(call: CallReading, argument: string): string | undefined {
+  const [first] = cellsGiven(call, argument);
+  return typeof first === "string" && first.trim() !== "" ? first : undefined;
+}

@@ -1,0 +1,53 @@
+import type { CellContent, CellPlace, SheetReading, ShownValue } from "./workbook-reading";
+
+export interface ReadCell extends CellPlace {
+  readonly content: CellContent;
+  readonly value: ShownValue;
+}
+
+export function contentAt({ formulas, top, left }: SheetReading, row: number, column: number): CellContent {
+  return formulas[row - top]?.[column - left] ?? "";
+}
+
+export function valueAt({ values, top, left }: SheetReading, row: number, column: number): ShownValue {
+  return values[row - top]?.[column - left] ?? null;
+}
+
+/** Every cell that holds something, row by row. */
+export function* filledCells(sheet: SheetReading): Generator<ReadCell> {
+  const { name, top, left, formulas } = sheet;
+  for (const [down, row] of formulas.entries()) {
+    for (const [across, content] of row.entries()) {
+      if (content === "") continue;
+      const place = { sheet: name, row: top + down, column: left + across };
+      yield { ...place, content, value: valueAt(sheet, place.row, place.column) };
+    }
+  }
+}
+
+export function isFormula(content: CellContent): content is string {
+  return typeof content === "string" && content.startsWith("=");
+}
+
+/** A number that a person typed. */
+export function typedNumberAt(sheet: SheetReading, row: number, column: number): number | undefined {
+  const content = contentAt(sheet, row, column);
+  return typeof content === "number" ? content : undefined;
+}
+
+/** What a cell shows as words, without blanks around; nothing for numbers, blanks and error codes. */
+export function wordsAt(sheet: SheetReading, row: number, column: number): string | undefined {
+  const value = valueAt(sheet, row, column);
+  const words = typeof value === "string" ? value.trim() : "";
+  return words === "" || isErrorCode(words) ? undefined : words;
+}
+
+/** Whether a cell shows a spreadsheet error rather than an answer. */
+export function isErrorCode(value: ShownValue): value is string {
+  return typeof value === "string" && /^#[A-Z/0]+[!?]?$/.test(value);
+}
+
+/** Whether nothing at all stands in a cell. */
+export function isEmptyAt(sheet: SheetReading, row: number, column: number): boolean {
+  return contentAt(sheet, row, column) === "" && valueAt(sheet, row, column) === null;
+}

@@ -1,0 +1,50 @@
+import { allFunctions } from "../../../src/functions";
+import { calculate } from "../../../src/hosts/engine";
+import { findingsIn } from "../../../src/workbook/findings";
+import type { WorkbookPlan } from "../../../src/workbook/plan";
+import { starters } from "../../../src/workbook/starters";
+import { emptied, planOf, typed } from "../starters/shown-sheet";
+import { readingOfPlan } from "./reading-of-plan";
+
+jest.setTimeout(60_000);
+
+async function found(plan: WorkbookPlan) {
+  const reading = readingOfPlan(plan, await calculate(plan, allFunctions));
+  return findingsIn(reading, [], { year: 2027, serial: 46_451 });
+}
+
+/** A fresh starter is in order: whatever is asked about it would be asked of everyone. */
+it.each(starters.map(({ key }) => key))("nothing is asked about a fresh %s", async (key) => {
+  expect(await found(planOf(key))).toEqual([]);
+});
+
+/** The plan with a number over the formula in the first row of a computed column. */
+function typedOnFormula(plan: WorkbookPlan, sheetName: string, heading: string, content: number): WorkbookPlan {
+  const sheets = plan.sheets.map((sheet) => {
+    const head = sheet.cells.find((cell) => cell.style === "head" && cell.content === heading);
+    if (sheet.name !== sheetName || !head) return sheet;
+    const isIt = (row: number, column: number) => row === head.row + 1 && column === head.column;
+    return { ...sheet, cells: sheet.cells.map((cell) => (isIt(cell.row, cell.column) ? { ...cell, content } : cell)) };
+  });
+  return { ...plan, sheets };
+}
+
+it("a farm plan with a slip in four places is asked about those four", async () => {
+  const unasked = emptied(planOf("farm-plan"), [["Soil tests", "Sand Knob", "Buffer pH"]]);
+  const slips = typed(unasked, [
+    [["Assumptions", "corn", "Price $/bu"], 450],
+    [["Fields", "Creek Bend", "Yield goal bu/ac"], 2050],
+  ]);
+  const asked = (await found(typedOnFormula(slips, "Lime plan", "Cost $/ac", 12))).map(({ kind, at }) => [
+    kind,
+    at.sheet,
+  ]);
+  // A yield of 2,050 is refused by the functions as well: their cells follow.
+  expect(asked.filter(([kind]) => kind !== "errorCells")).toEqual([
+    ["implausibleFigure", "Assumptions"],
+    ["implausibleFigure", "Fields"],
+    ["typedOver", "Lime plan"],
+    ["missingBuffer", "Soil tests"],
+  ]);
+  expect(asked.map(([kind]) => kind)).toContain("errorCells");
+});
