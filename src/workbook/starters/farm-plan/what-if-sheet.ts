@@ -1,5 +1,6 @@
 import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
 import { limits } from "../../../core/limits";
+import { moneyLimits } from "../../../core/money/money-limits";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
 import { place } from "../../formula/reference";
@@ -16,6 +17,7 @@ import { farmSheets } from "./farm-sheets";
 import { cropTable } from "./headers";
 
 const value = (key: string) => place(`whatif.${key}`);
+const tried = (key: string) => place(`try.${key}`);
 
 export function whatIfSheet({ crops }: FarmContext): SheetModel {
   const crop = crops.find(({ crop: name }) => name === "soybean")?.crop ?? crops[0]?.crop ?? "";
@@ -26,7 +28,9 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
     title: "What if yield or price turns out otherwise?",
     answers: "Profit per acre over all costs, for yields and prices around those planned.",
     blocks: [
-      { kind: "entries", key: "whatif", title: "The crop", entries: [...planLines(crop), ...answerLines()] },
+      { kind: "entries", key: "plan", title: "The crop as planned", entries: planLines(crop) },
+      { kind: "entries", key: "try", title: "Other figures to try", entries: triedLines() },
+      { kind: "entries", key: "whatif", title: "Reckoned with", entries: [...usedLines(), ...answerLines()] },
       profitGridBlock({
         title: "Profit, $/ac",
         profit: (yields, prices) =>
@@ -37,8 +41,8 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
             otherIncome: value("other"),
             costPerBushel: value("perBushel"),
           }),
-        yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${value("yieldStep")})`,
-        priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${value("priceStep")})`,
+        yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${tried("yieldStep")})`,
+        priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${tried("priceStep")})`,
       }),
       {
         kind: "paragraphs",
@@ -51,34 +55,77 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
   };
 }
 
+const planned = (key: string) => place(`plan.${key}`);
+const bushels = { unit: "bu/ac", format: formats.one } as const;
+const perBushel = { unit: "$/bu", format: formats.cents } as const;
+const perAcre = { unit: "$/ac", format: formats.cents } as const;
+
 function planLines(crop: string): EntriesBlock["entries"] {
   return [
     typedEntry(
-      { key: "crop", label: "Crop" },
+      { key: "crop", label: "Crop", name: "whatif_crop" },
       crop,
       oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
     ),
-    computedEntry({ key: "yield", label: "Yield planned", unit: "bu/ac", format: formats.one }, ofBudget("yield")),
-    computedEntry({ key: "price", label: "Price planned", unit: "$/bu", format: formats.cents }, ofBudget("price")),
     computedEntry(
-      { key: "cost", label: "Costs before hauling", unit: "$/ac", format: formats.cents },
+      { key: "acres", label: "Acres planned", unit: "ac", format: formats.one, name: "whatif_acres" },
+      ofBudget("acres"),
+    ),
+    computedEntry({ key: "yield", label: "Yield planned", ...bushels }, ofBudget("yield")),
+    computedEntry({ key: "price", label: "Price planned", ...perBushel }, ofBudget("price")),
+    computedEntry(
+      { key: "cost", label: "Costs before hauling", ...perAcre },
       formula`${ofBudget("total")}-${ofBudget("hauling")}`,
     ),
-    computedEntry(
-      { key: "perBushel", label: "Hauling and drying", unit: "$/bu", format: formats.cents },
-      ofCrop(value("crop"), "costPerBushel"),
-    ),
-    computedEntry({ key: "other", label: "Other income", unit: "$/ac", format: formats.cents }, ofBudget("other")),
+  ];
+}
+
+/** The plan itself stays as it is: these take its place on this sheet only. */
+function triedLines(): EntriesBlock["entries"] {
+  const says = "Blank: as planned.";
+  return [
     typedEntry(
-      { key: "yieldStep", label: "Step from yield to yield", unit: "bu/ac", format: formats.one },
+      { key: "yield", label: "Yield to try", ...bushels, says, name: "whatif_yield_try" },
+      null,
+      within(limits.yieldAny, "Yield to reckon with in place of the planned one"),
+    ),
+    typedEntry(
+      { key: "price", label: "Price to try", ...perBushel, says, name: "whatif_price_try" },
+      null,
+      within(limits.price, "Price to reckon with in place of the planned one"),
+    ),
+    typedEntry(
+      { key: "cost", label: "Costs to try", ...perAcre, says, name: "whatif_cost_try" },
+      null,
+      within(moneyLimits.costPerAc, "Costs to reckon with in place of the planned ones"),
+    ),
+    typedEntry(
+      { key: "yieldStep", label: "Step from yield to yield", ...bushels },
       4,
       within(limits.yieldAny, "Bushels between two lines of the grid"),
     ),
     typedEntry(
-      { key: "priceStep", label: "Step from price to price", unit: "$/bu", format: formats.cents },
+      { key: "priceStep", label: "Step from price to price", ...perBushel },
       0.5,
       within(limits.price, "Dollars between two columns of the grid"),
     ),
+  ];
+}
+
+function usedLines(): EntriesBlock["entries"] {
+  const used = (key: string) => formula`IF(ISNUMBER(${tried(key)}),${tried(key)},${planned(key)})`;
+  return [
+    computedEntry({ key: "yield", label: "Yield", ...bushels, name: "whatif_yield" }, used("yield")),
+    computedEntry({ key: "price", label: "Price", ...perBushel, name: "whatif_price" }, used("price")),
+    computedEntry(
+      { key: "cost", label: "Costs", ...perAcre, says: "Before hauling.", name: "whatif_cost" },
+      used("cost"),
+    ),
+    computedEntry(
+      { key: "perBushel", label: "Hauling and drying", ...perBushel, name: "whatif_per_bushel" },
+      ofCrop(planned("crop"), "costPerBushel"),
+    ),
+    computedEntry({ key: "other", label: "Other income", ...perAcre, name: "whatif_other" }, ofBudget("other")),
   ];
 }
 
@@ -98,5 +145,5 @@ function answerLines(): EntriesBlock["entries"] {
 
 /** A line of the crop budgets for the crop chosen here. */
 function ofBudget(line: string): Expression {
-  return formula`INDEX(${place(`budget.${line}`)},MATCH(${value("crop")},${place("budget.heads")},0))`;
+  return formula`INDEX(${place(`budget.${line}`)},MATCH(${planned("crop")},${place("budget.heads")},0))`;
 }

@@ -61,7 +61,7 @@ function inputs(choice: CropChoice): EntriesBlock {
 function cropLines({ crop, priceUsdPerBu, yieldBuPerAc }: CropChoice): Entry[] {
   return [
     typedEntry(
-      { key: "crop", label: "Crop" },
+      { key: "crop", label: "Crop", name: "quick_crop" },
       crops[crop].label,
       oneOf(grainCrops, "A crop that is sold by the bushel."),
     ),
@@ -88,12 +88,27 @@ function stepLines({ yieldBuPerAc }: CropChoice): Entry[] {
   ];
 }
 
+/** Names of the inputs that the pane tries other figures for. */
+const inputNames: Readonly<Record<string, string>> = {
+  yield: "quick_yield",
+  price: "quick_price",
+  cost: "quick_cost",
+  perBushel: "quick_per_bushel",
+  other: "quick_other",
+};
+
+function named(key: string): { readonly name?: string } {
+  const name = inputNames[key];
+  return name === undefined ? {} : { name };
+}
+
 function bushels(key: string, label: string, start: number, what: string): Entry {
-  return typedEntry({ key, label, unit: "bu/ac", format: formats.one }, start, within(limits.yieldAny, what));
+  const line = { key, label, unit: "bu/ac", format: formats.one, ...named(key) };
+  return typedEntry(line, start, within(limits.yieldAny, what));
 }
 
 function dollars(key: string, label: string, unit: string, start: number, what: string): Entry {
-  return typedEntry({ key, label, unit, format: formats.cents }, start, within(limits.price, what));
+  return typedEntry({ key, label, unit, format: formats.cents, ...named(key) }, start, within(limits.price, what));
 }
 
 function answers(): EntriesBlock {
