@@ -34,6 +34,8 @@ const shared = {
 
 module.exports = {
   rootDir: root,
+  // A whole farm plan is calculated in a second or two, and in ten times that on a machine that is busy besides.
+  testTimeout: 60_000,
   projects: [
     {
       ...shared,

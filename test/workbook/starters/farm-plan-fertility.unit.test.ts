@@ -25,9 +25,9 @@ describe("the fertility plan", () => {
 
   it("says in words what the guide does not print, and borrows nothing", () => {
     const row = (heading: string) => book.inTable("Fertility plan", "Mill Road", heading);
-    expect(row("N by guide lb/ac")).toBe("none held here");
-    expect(row("S by guide lb/ac")).toBe("none held here");
-    expect(row("Zn by guide lb/ac")).toBe("none held here");
+    expect(row("N by guide lb/ac")).toBe("no rate here");
+    expect(row("S by guide lb/ac")).toBe("no rate here");
+    expect(row("Zn by guide lb/ac")).toBe("no rate here");
     expect(row("S planned lb/ac")).toBe("");
   });
 
@@ -55,7 +55,7 @@ describe("the fertility plan", () => {
     expect(row("Sand Knob", "Zn by guide lb/ac")).toBeCloseTo(1.375, 6);
     // wheat: 2.4 × 88 - 10 × 2.9 - 33 = 149.2; Kansas prints no credit for soybean before wheat
     expect(row("Orchard Forty", "N by guide lb/ac")).toBeCloseTo(2.4 * 88 - 29 - 33, 6);
-    expect(row("Mill Road", "N by guide lb/ac")).toBe("none held here");
+    expect(row("Mill Road", "N by guide lb/ac")).toBe("no rate here");
   });
 
   it("asks for a test it needs, and does not read one of another extraction", async () => {

@@ -36,7 +36,7 @@ describe("a farm plan by another region's guide", () => {
     // Iowa's wheat rates are not held here
     const book = await show(typed(planOf("farm-plan", { guide: "IA" }), [own(52)]));
     const row = (heading: string) => book.inTable("Fertility plan", "Orchard Forty", heading);
-    expect(row("P2O5 by guide lb/ac")).toBe("none held here");
+    expect(row("P2O5 by guide lb/ac")).toBe("no rate here");
     expect(row("P2O5 planned lb/ac")).toBe(52);
     expect(book.inTable("Product plan", "Orchard Forty", "Phosphate product lb/ac")).toBeCloseTo(100, 6); // 52 / 0.52
     const home = await show(typed(planOf("farm-plan"), [own(0)]));

@@ -82,7 +82,7 @@ function answerLines(): Entry[] {
   const guide = named("guide");
   const zincTest = zincTests.reduceRight<Expression>(
     (rest, [label, test]) => formula`IF(${guide}=${label},${test},${rest})`,
-    formula`"none held"`,
+    formula`"no level here"`,
   );
   return [
     wordsEntry({ key: "takesP", label: "Phosphorus tests it takes" }, ofGuide("P2O5")),

@@ -29,12 +29,12 @@ const why = {
   noMethod: "needs a method",
   later: "by June test",
   low: "low, no rate",
-  none: "none held here",
+  none: "no rate here",
 } as const;
 
 /** Under the table: what the words mean. */
 export const whyInWords =
-  "none held here: the guide, as far as this workbook holds it, prints no rate for that crop, test or yield. Nothing is borrowed from another state: take it " +
+  "no rate here: the guide, as far as this workbook has it, prints no rate for that crop, test or yield. Nothing is borrowed from another state: take it " +
   "from the current bulletin and type your own rate. low, no rate: below the guide's level, but no rate is printed. other method: the guide is not made for that extraction.";
 
 const guide = named("guide");

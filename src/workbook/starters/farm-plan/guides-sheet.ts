@@ -31,7 +31,7 @@ export function guidesSheet(context: FarmContext): SheetModel {
     name: farmSheets.guides.name,
     tabColor: tabColors.answer,
     title: "Guides side by side",
-    answers: "What each published guide that is held here asks for the next crop of one field.",
+    answers: "What each published guide in this workbook asks for the next crop of one field.",
     blocks: [
       fieldBlock(context),
       {
@@ -48,7 +48,7 @@ export function guidesSheet(context: FarmContext): SheetModel {
         kind: "paragraphs",
         style: "says",
         paragraphs: [
-          "Every guide by its own way of reckoning: some raise the soil test, some only feed the crop. Only parts of some bulletins are held here: no number does not mean " +
+          "Every guide by its own way of reckoning: some raise the soil test, some only feed the crop. Only parts of some bulletins are in this workbook: no number does not mean " +
             "that the bulletin prints none. Check against the current bulletin.",
         ],
       },

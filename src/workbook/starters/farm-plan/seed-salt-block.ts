@@ -49,9 +49,9 @@ export function seedSaltBlock({ crops }: FarmContext): EntriesBlock {
           label: "Most N and K2O together",
           unit: "lb/ac",
           format: formats.one,
-          says: "In moist soil; dry soil stands half. none held: no table held here prints a limit, so keep it off the seed.",
+          says: "In moist soil; dry soil stands half. no limit here: no table in this workbook prints one, so keep it off the seed.",
         },
-        formula`IF(${value("crop")}&""="","",IFERROR(${most},"none held"))`,
+        formula`IF(${value("crop")}&""="","",IFERROR(${most},"no limit here"))`,
       ),
     ],
   };
