@@ -1,3 +1,4 @@
+import type { WorkbookReading } from "../workbook/findings";
 import type { WorkbookPlan } from "../workbook/plan";
 import type { TakenNames } from "../workbook/taken-names";
 
@@ -48,8 +49,18 @@ export interface WrittenBlock {
 
 export type WrittenCell = number | string | boolean | { readonly formula: string } | null;
 
-/** What a write may take the place of: nothing at all, or typed values and blanks but no formula. */
-export type MayReplace = "nothing" | "typedValues";
+/** What a write may take the place of: nothing at all, typed values and blanks but no formula, or formulas as well. */
+export type MayReplace = "nothing" | "typedValues" | "formulas";
+
+/** What the pane can tell about the spreadsheet it stands in. */
+export interface HostFacts {
+  /** The spreadsheet with its version, such as "Excel 16.0.18, desktop on Windows". */
+  readonly program: string;
+  /** Names of our functions that were handed to it. */
+  readonly functions: readonly string[];
+  /** What it cannot do, a sentence each. */
+  readonly missing: readonly string[];
+}
 
 /** A failure of the host, worded for the person: what happened and what to do about it. */
 export class HostError extends Error {
@@ -87,5 +98,8 @@ export interface WorkbookHost {
   write(blocks: readonly WrittenBlock[], mayReplace: MayReplace): Promise<void>;
   /** Brings cells in sight and selects them; takes what read takes. */
   show(reference: string): Promise<void>;
+  /** Reads the used cells of every sheet in sight, with tables and names, in as few requests as their size allows. */
+  readSheets(): Promise<WorkbookReading>;
+  facts(): Promise<HostFacts>;
   onSelectionChange(listener: () => void): Promise<void>;
 }

@@ -2,6 +2,7 @@ import {
   HostError,
   type FillOptions,
   type FillReceipt,
+  type HostFacts,
   type HostRange,
   type HostValue,
   type MayReplace,
@@ -9,6 +10,8 @@ import {
   type WorkbookHost,
   type WrittenBlock,
 } from "../../src/hosts/port";
+import { allFunctions } from "../../src/functions";
+import { cellKey, type SheetReading, type WorkbookReading } from "../../src/workbook/findings";
 import type { WorkbookPlan } from "../../src/workbook/plan";
 
 /** One cell of the fake workbook; a formula without a value shows as blank. */
@@ -38,7 +41,10 @@ export class FakeHost implements WorkbookHost {
   readonly written: { blocks: readonly WrittenBlock[]; mayReplace: MayReplace }[] = [];
   /** The next request of this kind is refused with this sentence. */
   refusal:
-    | { readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken" | "write" | "show"; readonly says: string }
+    | {
+        readonly of: "fill" | "remove" | "insertFormula" | "read" | "taken" | "write" | "show" | "readSheets";
+        readonly says: string;
+      }
     | undefined;
   /** Holds a fill back until it is let go, so that its progress can be seen. */
   hold: Promise<void> | undefined;
@@ -109,6 +115,15 @@ export class FakeHost implements WorkbookHost {
     this.shown.push(reference);
   }
 
+  async readSheets(): Promise<WorkbookReading> {
+    this.refuseIfAsked("readSheets");
+    return { sheets: this.sheets.map((name) => this.sheetReading(name)), names: [], cutShort: [] };
+  }
+
+  async facts(): Promise<HostFacts> {
+    return { program: "A spreadsheet in memory", functions: allFunctions.map(({ name }) => name), missing: [] };
+  }
+
   async onSelectionChange(listener: () => void): Promise<void> {
     this.listener = listener;
   }
@@ -121,6 +136,20 @@ export class FakeHost implements WorkbookHost {
 
   private refuseIfAsked(of: string): void {
     if (this.refusal?.of === of) throw new HostError(this.refusal.says, "Refused");
+  }
+
+  private sheetReading(name: string): SheetReading {
+    const places = Object.keys(this.cells).filter((place) => place.startsWith(`${name}!`));
+    const corners = places.map((place) => place.slice(name.length + 1));
+    const bottom = Math.max(1, ...corners.map(rowOf));
+    const right = String.fromCharCode(Math.max(65, ...corners.map(columnOf)));
+    const { formulas, values } = this.rangeOf(`${name}!A1:${right}${bottom}`);
+    const messages = new Map<string, string>();
+    for (const corner of corners) {
+      const message = this.cells[`${name}!${corner}`]?.message;
+      if (message !== undefined) messages.set(cellKey(rowOf(corner) - 1, columnOf(corner) - 65), message);
+    }
+    return { name, top: 0, left: 0, formulas, values, tables: [], messages };
   }
 
   private rangeOf(address: string): HostRange {

@@ -2,12 +2,14 @@ import type { IRange, IWorkbookData, Worksheet } from "@univerjs/core";
 import { SetSelectionsOperation } from "@univerjs/sheets";
 import { areaAddress, sheetAddress } from "../address";
 import { isCellError } from "../../functions/frame/cell";
+import type { WorkbookReading } from "../../workbook/findings";
 import type { Area, WorkbookPlan } from "../../workbook/plan";
 import type { CellReader } from "../engine/read-cells";
 import {
   HostError,
   type FillOptions,
   type FillReceipt,
+  type HostFacts,
   type HostRange,
   type HostValue,
   type MayReplace,
@@ -16,7 +18,9 @@ import {
   type WrittenBlock,
 } from "../port";
 import { findCells } from "./find-cells";
+import { gridFacts } from "./grid-facts";
 import type { OpenWorkbook } from "./open-workbook";
+import { readSheets } from "./read-sheets";
 import type { Grid } from "./start-grid";
 import { writeBlocks } from "./write-blocks";
 import { isPristine, withoutFill, withPlan } from "./workbook-parts";
@@ -114,6 +118,14 @@ export class BrowserHost implements WorkbookHost {
     const { top, left, bottom, right } = area;
     shown.getRange(top, left, bottom - top + 1, right - left + 1).activate();
     shown.scrollToCell(top, left);
+  }
+
+  async readSheets(): Promise<WorkbookReading> {
+    return readSheets(this.workbook, this.reader);
+  }
+
+  async facts(): Promise<HostFacts> {
+    return gridFacts(this.grid);
   }
 
   async onSelectionChange(listener: () => void): Promise<void> {

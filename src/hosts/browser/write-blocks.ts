@@ -53,8 +53,10 @@ function refuseOccupied(block: WrittenBlock, sheet: Worksheet, mayReplace: MayRe
   const { area } = writtenArea(block);
   for (let row = area.top; row <= area.bottom; row++) {
     for (let column = area.left; column <= area.right; column++) {
-      const isFormula = reader.formulaAt(sheet, row, column) !== undefined || reader.isSpilled(sheet, row, column);
-      const stays = mayReplace === "nothing" ? reader.holdsAnything(sheet, row, column) : isFormula;
+      const isSpilled = reader.isSpilled(sheet, row, column);
+      const isFormula = isSpilled || reader.formulaAt(sheet, row, column) !== undefined;
+      const kept = { nothing: reader.holdsAnything(sheet, row, column), typedValues: isFormula, formulas: isSpilled };
+      const stays = kept[mayReplace];
       const address = sheetAddress(sheet.getName(), { top: row, left: column, bottom: row, right: column });
       if (stays) throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
     }

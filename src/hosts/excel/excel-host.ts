@@ -1,7 +1,9 @@
 import type { WorkbookHost } from "../port";
 import { fillWorkbook } from "./fill-workbook";
 import { insertFormula } from "./insert-formula";
+import { excelFacts } from "./excel-facts";
 import { readAddress, readSelection, showAddress } from "./read-range";
+import { readSheets } from "./read-sheets";
 import { runExcel } from "./run-excel";
 import { excelSupports, type Supports } from "./supports";
 import { takeAway } from "./take-away";
@@ -20,6 +22,8 @@ export function excelHost(supports: Supports = excelSupports): WorkbookHost {
     insertFormula,
     write: (blocks, mayReplace) => writeBlocks(blocks, mayReplace, supports),
     show: showAddress,
+    readSheets,
+    facts: async () => excelFacts(supports),
     onSelectionChange: (listener) =>
       runExcel(async (context) => {
         context.workbook.onSelectionChanged.add(async () => listener());

@@ -56,6 +56,6 @@ async function readRange(context: Excel.RequestContext, range: Excel.Range): Pro
 }
 
 /** Excel reports a blank cell as empty text; a formula may give empty text too. */
-function withBlanks(values: HostValue[], formulas: readonly unknown[] = []): HostValue[] {
+export function withBlanks(values: HostValue[], formulas: readonly unknown[] = []): HostValue[] {
   return values.map((value, column) => (value === "" && formulas[column] === "" ? null : value));
 }

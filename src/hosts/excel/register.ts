@@ -10,9 +10,19 @@ export interface FunctionRuntime {
   readonly ErrorCode: typeof CustomFunctions.ErrorCode;
 }
 
+const registered = new Set<string>();
+
 /** Makes every function callable from cells. */
 export function register(functions: readonly WorksheetFunction[], runtime: FunctionRuntime): void {
-  for (const fn of functions) runtime.associate(fn.name, excelFunction(fn, runtime));
+  for (const fn of functions) {
+    runtime.associate(fn.name, excelFunction(fn, runtime));
+    registered.add(fn.name);
+  }
+}
+
+/** Names of the functions that this page has handed to Excel. */
+export function registeredFunctions(): readonly string[] {
+  return [...registered];
 }
 
 /**

@@ -41,7 +41,7 @@ function refuseOccupied(block: WrittenBlock, present: readonly (readonly unknown
   present.forEach((row, down) =>
     row.forEach((cell, across) => {
       const isFormula = typeof cell === "string" && cell.startsWith("=");
-      if (cell === "" || (mayReplace === "typedValues" && !isFormula)) return;
+      if (cell === "" || mayReplace === "formulas" || (mayReplace === "typedValues" && !isFormula)) return;
       const [top, left] = [area.top + down, area.left + across];
       const one = { top, left, bottom: top, right: left };
       const address = sheet === undefined ? areaAddress(one) : sheetAddress(sheet, one);

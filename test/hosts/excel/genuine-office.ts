@@ -73,7 +73,8 @@ function contextOf(level: number, listeners: Listener[]): typeof Office.context 
     listeners.push(listener);
     done({ status: "succeeded" });
   };
-  const context: unknown = { requirements: { isSetSupported }, document: { addHandlerAsync } };
+  const diagnostics = { host: "Excel", platform: "PC", version: "16.0.18025" };
+  const context: unknown = { requirements: { isSetSupported }, document: { addHandlerAsync }, diagnostics };
   return context as typeof Office.context; // all that is used of it
 }
 

@@ -44,6 +44,22 @@ export class MemoryRange {
     return `${/^\w+$/.test(Name) ? Name : `'${Name}'`}!${this.address}`;
   }
 
+  get RowIndex(): number {
+    return this.area.top;
+  }
+
+  get ColumnIndex(): number {
+    return this.area.left;
+  }
+
+  get RowCount(): number {
+    return this.area.bottom - this.area.top + 1;
+  }
+
+  get ColumnCount(): number {
+    return this.area.right - this.area.left + 1;
+  }
+
   get CellCount(): number {
     return this.areas.reduce((sum, { top, left, bottom, right }) => sum + (bottom - top + 1) * (right - left + 1), 0);
   }

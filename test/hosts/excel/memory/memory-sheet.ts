@@ -1,3 +1,4 @@
+import { areaAddress } from "../../../../src/hosts/address";
 import { Bag } from "./bag";
 import { MemoryCells } from "./memory-cells";
 import { MemoryRange, areasOf, normalAddress } from "./memory-range";
@@ -19,7 +20,7 @@ class Bags {
 /** A sheet with members named as in the protocol; what is written can be looked at under the other names. */
 export class MemorySheet {
   readonly Id: string;
-  readonly Visibility = "Visible";
+  Visibility = "Visible";
   TabColor = "";
   Gridlines = true;
   readonly cells = new MemoryCells();
@@ -73,6 +74,17 @@ export class MemorySheet {
   GetRange(address?: string): MemoryRange {
     const areas = areasOf(address);
     return new MemoryRange(this, areas, normalAddress(areas, address));
+  }
+
+  /** The smallest rectangle around what is written; null where there is nothing. */
+  GetUsedRangeOrNullObject(): MemoryRange | null {
+    const places = [...this.cells.byPlace].flatMap(([place, { content }]) =>
+      content === "" ? [] : [place.split(",").map(Number)],
+    );
+    if (places.length === 0) return null;
+    const [rows, columns] = [places.map(([row = 0]) => row), places.map(([, column = 0]) => column)];
+    const [top, left] = [Math.min(...rows), Math.min(...columns)];
+    return this.GetRange(areaAddress({ top, left, bottom: Math.max(...rows), right: Math.max(...columns) }));
   }
 
   GetRanges(address: string): MemoryRange {

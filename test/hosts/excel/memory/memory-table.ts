@@ -52,6 +52,10 @@ export class MemoryTable {
     this.sheet.cells.touch(this.area.bottom, this.area.right).content = "=SUBTOTAL(109,[Last])";
   }
 
+  GetRange(): MemoryRange {
+    return this.sheet.GetRange(this.address);
+  }
+
   readonly Columns = { GetItem: (head: string) => ({ GetDataBodyRange: () => this.columnBelow(head) }) };
 
   private columnBelow(head: string): MemoryRange {

@@ -10,6 +10,12 @@ class MemoryName {
     readonly Comment: string,
   ) {}
 
+  readonly Type = "Range";
+
+  get Value(): string {
+    return this.range.Address;
+  }
+
   GetRange(): MemoryRange {
     return this.range;
   }

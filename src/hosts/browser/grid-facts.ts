@@ -1,0 +1,15 @@
+import { IFunctionService } from "@univerjs/engine-formula";
+import { allFunctions } from "../../functions";
+import { sheetName } from "../engine/engine-function";
+import type { HostFacts } from "../port";
+import type { Grid } from "./start-grid";
+
+/** What the grid of this page knows of ours. */
+export function gridFacts({ univer }: Grid): HostFacts {
+  const known = univer.__getInjector().get(IFunctionService);
+  return {
+    program: "The grid of this page",
+    functions: allFunctions.filter((fn) => known.hasExecutor(sheetName(fn))).map(({ name }) => name),
+    missing: [],
+  };
+}
