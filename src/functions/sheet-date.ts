@@ -1,28 +1,25 @@
 import { refuse } from "../core/fault";
 import { serialOf, sheetDateLimit } from "../core/units/sheet-date";
 import { quantity, type OneArgument } from "./frame";
+import { parseNumber } from "./frame/parse-number";
 
-/** A spreadsheet date; a text such as 2027-05-01 or 5/1/2027 (month first) is taken too. */
+/** A date of the sheet, or one typed as text: 2026-04-28, 4/28/2026 (month first). Compute gets its serial number. */
 export function sheetDate(says: { readonly says: string }): OneArgument<number> {
   return {
     ...quantity(sheetDateLimit, says),
+    zeroIsBlank: true,
     read(cell, argument) {
-      const serial = typeof cell === "number" ? cell : dateFrom(String(cell));
-      if (serial === undefined || !(serial >= sheetDateLimit.min && serial <= sheetDateLimit.max)) {
-        refuse({
-          kind: "refused",
-          argument,
-          because: `${String(cell)} is no date here: enter one such as 5/1/2027, from 1950 on.`,
-        });
-      }
-      return serial;
+      const serial = typeof cell === "number" ? cell : serialFrom(String(cell));
+      if (serial !== undefined && serial >= sheetDateLimit.min && serial <= sheetDateLimit.max) return serial;
+      refuse({ kind: "refused", argument, because: `needs a date, such as 2026-04-28; got ${String(cell)}.` });
     },
   };
 }
 
-function dateFrom(text: string): number | undefined {
+function serialFrom(text: string): number | undefined {
   const iso = /^\s*(\d{4})-(\d{1,2})-(\d{1,2})\s*$/.exec(text);
   if (iso) return serialOf(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const american = /^\s*(\d{1,2})\/(\d{1,2})\/(\d{4})\s*$/.exec(text);
-  return american ? serialOf(Number(american[3]), Number(american[1]), Number(american[2])) : undefined;
+  if (american) return serialOf(Number(american[3]), Number(american[1]), Number(american[2]));
+  return parseNumber(text)?.value;
 }

@@ -1,3 +1,5 @@
+import { calendarOf } from "../units/sheet-date";
+
 /** A day of the season: its place in a year without February 29, from 1. */
 const firstDayOf: readonly number[] = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
@@ -6,10 +8,10 @@ export function seasonDay(month: number, day: number): number {
   return (firstDayOf[month - 1] ?? Number.NaN) + day;
 }
 
-/** The season day of a spreadsheet date: days since December 30, 1899, its time of day left out. */
+/** The season day of a spreadsheet date, its time of day left out. */
 export function seasonDayOf(serial: number): number {
-  const date = new Date(Date.UTC(1899, 11, 30 + Math.floor(serial)));
-  return seasonDay(date.getUTCMonth() + 1, date.getUTCDate());
+  const { month, day } = calendarOf(serial);
+  return seasonDay(month, day);
 }
 
 const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;

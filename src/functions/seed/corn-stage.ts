@@ -3,7 +3,7 @@ import { heatLimits } from "../../core/seed/heat-limits";
 import { maturityMargin as marginOf, maturityNeed as needOf, type MaturityNeed } from "../../core/seed/maturity-margin";
 import { cornEmergence, lateHybrid, leafPaces } from "../../reference/seed/corn-heat";
 import type { Cited } from "../../reference/table";
-import { day } from "../day";
+import { sheetDate } from "../sheet-date";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction, type WorkingLine } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { leafGuideWords } from "./seed-words";
@@ -74,7 +74,7 @@ const ratedFromWords = vocabulary<"planting" | "emergence">("rated from", {
 
 const hybridArguments = {
   hybridNeed: quantity(heatLimits.hybridNeed, { says: "hybrid's rating to black layer" }),
-  plantingDate: optional(day({ says: "day it is planted; the year does not matter" }), null, "May 1 or before"),
+  plantingDate: optional(sheetDate({ says: "day it is planted; the year does not matter" }), null, "May 1 or before"),
   ratedFrom: optional(
     choice(ratedFromWords, { says: "rated from planting, or from emergence" }),
     "planting",

@@ -1,7 +1,7 @@
 import { plantingDelay as plantingDelayOf } from "../../core/seed/planting-delay";
 import { seedLimits } from "../../core/seed/seed-limits";
 import { plantingDelays } from "../../reference/seed/planting-delay";
-import { day } from "../day";
+import { sheetDate } from "../sheet-date";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { cropWords } from "../words";
@@ -14,7 +14,7 @@ export const plantingDelay = worksheetFunction({
   asks: ["what does a day of late planting cost", "bushels lost per day of delay", "planting date response"],
   args: {
     crop: choice(cropWords, { says: "corn or soybean" }),
-    plantingDate: day({ says: "day that is asked about; the year does not matter" }),
+    plantingDate: sheetDate({ says: "day that is asked about; the year does not matter" }),
     region: choice(delayRegionWords, { says: "where the figures come from" }),
     yield: optional(
       quantity(seedLimits.fullYield, { says: "yield planted in good time" }),

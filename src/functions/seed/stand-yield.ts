@@ -1,5 +1,5 @@
 import { standYield as standYieldOf } from "../../core/seed/stand-yield";
-import { day } from "../day";
+import { sheetDate } from "../sheet-date";
 import { line, optional, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import {
@@ -20,7 +20,7 @@ export const standYield = worksheetFunction({
   args: {
     crop: standCrop,
     plantingDate: optional(
-      day({ says: "day it was planted; the year does not matter" }),
+      sheetDate({ says: "day it was planted; the year does not matter" }),
       null,
       "waited for, but for wheat, whose tables know no date",
     ),

@@ -63,9 +63,9 @@ describe("PLANTBACKDAYS on a sheet", () => {
   });
   it("says what it takes for what is no date or interval", () => {
     expect(messageOf(runFunction(plantBackDays, [2027, 30, 46_600]))).toBe(
-      "applied: 2027 is no date here: enter one such as 5/1/2027, from 1950 on.",
+      "applied: needs a date, such as 2026-04-28; got 2027.",
     );
-    expect(messageOf(runFunction(plantBackDays, ["2/30/2027", 30, 46_600]))).toContain("is no date here");
+    expect(messageOf(runFunction(plantBackDays, ["2/30/2027", 30, 46_600]))).toContain("needs a date");
     expect(messageOf(runFunction(plantBackDays, [46_500, "next year", 46_600]))).toContain("must be a number");
     expect(messageOf(runFunction(plantBackDays, [46_500, "4.5 months", 46_600]))).toContain("give the days");
   });
