@@ -21,6 +21,7 @@ import {
 } from "./frame";
 import { limitingNutrient } from "./soil/limiting-nutrient";
 import { cropWords, nutrientWords, partWords, removalSetWords } from "./words";
+import { testsVary } from "./cautions";
 
 /** Every publication with a removal number, once. */
 const removalSources: readonly SourceKey[] = [
@@ -185,9 +186,7 @@ export const testDrift = worksheetFunction({
   },
   returns: { shape: "one", unit: "ppm", says: "soil test expected" },
   sources: ["osu-build-2012", "uiuc-handbook-8", "umn-randall"],
-  cautions: [
-    "Soils buffer differently and tests swing with season and moisture: trust a trend over three or four years more than one value.",
-  ],
+  cautions: ["Soils buffer differently: the same pounds move one test more than another.", testsVary],
   example: { call: [100, -60, "K2O", null, 10], gives: 90, because: "by hand: 100 − 60 / (4 × (1 + 0.05 × 10))" },
   compute: ({ soilTest, balance, nutrient, lbPerPpm, cec }) =>
     testDriftOf({ soilTestPpm: soilTest, balanceLbPerAc: balance, nutrient, lbPerPpm, cecMeq: cec }),

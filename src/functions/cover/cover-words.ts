@@ -61,10 +61,3 @@ const seasonLoads = { average: { label: "average", also: ["season average", "mix
 
 /** In place of a load in percent. */
 export const loadWords = vocabulary<keyof typeof seasonLoads>("engine load", seasonLoads);
-
-export const machineryCaution =
-  "Keep shields on and the rollover bar up; stop the engine and wait for every part to stand still before you clear, grease or adjust. Nobody near a turning PTO shaft.";
-export const averageMachineCaution =
-  "Repair and value curves describe average machines within their life; they do not predict one machine. Prices of your dealer and your own records come first.";
-export const planningCaution =
-  "A planning estimate of sheet and rill erosion: conservation programs use their own approved procedure.";

@@ -6,7 +6,10 @@ import { soilLoss as soilLossOf, soilLossRatio as soilLossRatioOf } from "../../
 import { slopeMethods, soilDepth, usualTolerance } from "../../reference/cover/erosion";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
-import { coverEffectWords, planningCaution, slopeMethodWords } from "./cover-words";
+import { coverEffectWords, slopeMethodWords } from "./cover-words";
+
+const planningCaution =
+  "A planning estimate of sheet and rill erosion: conservation programs use their own approved procedure.";
 
 const length = quantity(coverLimits.slopeLength, {
   says: "slope from its top to where soil settles or a channel begins",

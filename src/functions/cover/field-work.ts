@@ -7,7 +7,8 @@ import type { FieldMachineKey } from "../../reference/machinery/machines";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
 import { checkLines } from "../soil/check-lines";
-import { bestDayWords, fieldMachineWords, machineryCaution } from "./cover-words";
+import { bestDayWords, fieldMachineWords } from "./cover-words";
+import { machinery } from "../cautions";
 
 export const fieldCapacity = worksheetFunction({
   name: "FIELDCAPACITY",
@@ -33,7 +34,7 @@ export const fieldCapacity = worksheetFunction({
     tolerance: 0.0001,
     because: "by hand: 16.25 × 5.5 × 0.83 / 8.25; printed as 9.0 for 16 ft 3 in",
   },
-  cautions: [machineryCaution],
+  cautions: [machinery],
   compute: (values) => fieldCapacityOf({ widthFt: values.width, mph: values.mph, efficiency: values.efficiency }),
   value: (result) => result.acPerHour,
   working: (result) => [
@@ -65,7 +66,7 @@ export const capacityNeed = worksheetFunction({
   returns: { shape: "one", unit: "ac/h", says: "capacity needed; FIELDCAPACITY gives that of a machine" },
   sources: ["isu-pm696-2001"],
   example: { call: [800, 10, 10, 80], gives: 10, because: "by hand: 800 / (10 × 10 × 0.80)" },
-  cautions: [machineryCaution],
+  cautions: [machinery],
   compute: (values) =>
     capacityNeedOf({
       acres: values.acres,

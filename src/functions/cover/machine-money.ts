@@ -6,14 +6,8 @@ import { wearCost as wearCostOf } from "../../core/machinery/wear-cost";
 import { customSurveys } from "../../reference/machinery/custom-rates";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
-import {
-  averageMachineCaution,
-  customRateWords,
-  customSurveyWords,
-  machineryCaution,
-  machineWords,
-  valueClassWords,
-} from "./cover-words";
+import { customRateWords, customSurveyWords, machineWords, valueClassWords } from "./cover-words";
+import { averageMachine, blockedUp, machinery } from "../cautions";
 
 const listPrice = quantity(machineryLimits.listPrice, { says: "list price of an equal new machine today" });
 
@@ -40,7 +34,7 @@ export const machineValue = worksheetFunction({
     tolerance: 0.05,
     because: "by hand: 0.891 - 0.110 × √12 = 0.509949; squared 0.2600478; × 32,000",
   },
-  cautions: [averageMachineCaution],
+  cautions: [averageMachine],
   compute: (values) =>
     machineValueOf({
       valueClass: values.class,
@@ -77,7 +71,7 @@ export const repairCost = worksheetFunction({
     gives: 37_800,
     because: "by hand: 150,000 × 0.007 × 6²",
   },
-  cautions: [averageMachineCaution, machineryCaution],
+  cautions: [averageMachine, machinery],
   compute: (values) =>
     repairCostOf({
       machine: values.machine,
@@ -111,7 +105,7 @@ export const wearCost = worksheetFunction({
   returns: { shape: "one", unit: "$/ac", says: "wear" },
   sources: ["wear-by-acre"],
   example: { call: [60, 12, 1800], gives: 0.4, because: "by hand: 60 × 12 / 1,800" },
-  cautions: ["Block the implement up before you change parts: never work under one that only the hydraulics hold."],
+  cautions: [blockedUp],
   compute: (values) =>
     wearCostOf({ parts: values.parts, pricePerPartUsd: values.pricePerPart, lifeAcres: values.lifeAcres }),
   value: (result) => result.costUsdPerAc,

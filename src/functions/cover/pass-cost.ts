@@ -15,7 +15,8 @@ import {
 } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { engineLoad } from "./cover-arguments";
-import { averageMachineCaution, fieldMachineWords, machineryCaution, tractorWords } from "./cover-words";
+import { fieldMachineWords, tractorWords } from "./cover-words";
+import { averageMachine, machinery } from "../cautions";
 
 const price = (says: string) => quantity(machineryLimits.price, { says });
 
@@ -119,7 +120,7 @@ export const passCost = worksheetFunction({
     because:
       "by hand: 16.5 × 5 / 8.25 = 10 ac/h, so 100 h/yr; (20,000 - 10,000) / 10 / 100 = 10 $/h; 20,000 × 0.28 × 1^1.4 / 1,000 h; 0.044 × 100 × 4; 15 % of it; 1.1 × 20",
   },
-  cautions: [averageMachineCaution, machineryCaution],
+  cautions: [averageMachine, machinery],
   compute: (values) =>
     passCostOf({
       implement: values.implement,

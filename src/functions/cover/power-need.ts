@@ -2,7 +2,8 @@ import { machineryLimits } from "../../core/machinery/machinery-limits";
 import { powerNeed as powerNeedOf } from "../../core/machinery/power-need";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
-import { draftSoilWords, draftWords, machineryCaution } from "./cover-words";
+import { draftSoilWords, draftWords } from "./cover-words";
+import { machinery } from "../cautions";
 
 export const powerNeed = worksheetFunction({
   name: "POWERNEED",
@@ -27,7 +28,7 @@ export const powerNeed = worksheetFunction({
     gives: 90.25,
     because: "by hand: 0.85 × (19 + 1.8 × 7) × 60 × 3 = 4,834.8 lb; × 7 / 375",
   },
-  cautions: [machineryCaution],
+  cautions: [machinery],
   compute: (values) =>
     powerNeedOf({
       implement: values.implement,

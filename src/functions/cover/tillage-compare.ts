@@ -10,7 +10,7 @@ import { laborHours } from "../../reference/machinery/fuel";
 import { line, listWithGaps, optional, quantity, text, worksheetFunction, type CellOut } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { coverPass, residueKind, startCover } from "./cover-arguments";
-import { machineryCaution } from "./cover-words";
+import { machinery } from "../cautions";
 
 type Column = readonly (number | null)[] | null;
 
@@ -103,7 +103,7 @@ export const tillageCompare = worksheetFunction({
       "by hand: 80 × 0.70 × 0.85 × 0.90 and 80 × 0.825, low 80 × 0.60 × 0.85 × 0.85 and 80 × 0.75; Iowa custom medians of 2019 add to 54.75 and 30.55 as printed",
   },
   cautions: [
-    machineryCaution,
+    machinery,
     "Yield and herbicide may differ between systems too: set them beside these costs in PARTIALBUDGET.",
   ],
   compute: (values) => ({

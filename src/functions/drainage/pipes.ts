@@ -9,8 +9,8 @@ import {
 import { choice, line, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { diameter, drainRate, grade, roughness, spacing } from "./drain-arguments";
-import { design, digging, drainageLaw } from "./drainage-cautions";
 import { sedimentWords } from "./drainage-words";
+import { digging, drainageDesign, drainageLaw } from "../cautions";
 
 function flowLines(result: PipeCapacity): WorkingLine[] {
   return [
@@ -31,7 +31,7 @@ export const pipeCapacity = worksheetFunction({
   args: { diameter, grade, drainRate, roughness },
   returns: { shape: "one", unit: "ac", says: "acres drained with the pipe flowing full" },
   sources: ["manning-full-flow", "asae-ep260", "nrcs-neh-650-14", "uw-madison-tile", "dual-wall-practice"],
-  cautions: [digging, drainageLaw, design],
+  cautions: [digging, drainageLaw, drainageDesign],
   example: {
     call: [8, 0.1, 0.375],
     gives: 21.02,
@@ -64,7 +64,7 @@ export const pipeSize = worksheetFunction({
   },
   returns: { shape: "one", unit: "in", says: "nominal inside diameter, the smallest in stock that does" },
   sources: ["manning-full-flow", "asae-ep260", "nrcs-neh-650-14", "uw-madison-tile", "dual-wall-practice"],
-  cautions: [digging, drainageLaw, design],
+  cautions: [digging, drainageLaw, drainageDesign],
   example: {
     call: [40, 0.2, 0.375],
     gives: 10,
@@ -102,7 +102,7 @@ export const leastGrade = worksheetFunction({
   },
   returns: { shape: "one", unit: "%", says: "feet of fall in 100 ft" },
   sources: ["manning-full-flow", "uw-madison-tile", "umn-drainage-2001", "asae-ep260"],
-  cautions: [digging, design],
+  cautions: [digging, drainageDesign],
   example: {
     call: [4, "silt"],
     gives: 0.549,
@@ -129,7 +129,7 @@ export const lateralLength = worksheetFunction({
   args: { diameter, grade, drainRate, spacing, roughness },
   returns: { shape: "one", unit: "ft", says: "length at which the pipe flows full at its lower end" },
   sources: ["manning-full-flow", "asae-ep260", "uw-madison-tile"],
-  cautions: [digging, design],
+  cautions: [digging, drainageDesign],
   example: {
     call: [4, 0.1, 0.375, 50],
     gives: 2884,

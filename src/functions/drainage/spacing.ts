@@ -21,7 +21,6 @@ import {
   radius,
   spacing,
 } from "./drain-arguments";
-import { design, digging, drainageLaw } from "./drainage-cautions";
 import {
   drainageLevelWords,
   drainCropWords,
@@ -29,6 +28,7 @@ import {
   spacingSoilWords,
   surfaceInletWords,
 } from "./drainage-words";
+import { digging, drainageDesign, drainageLaw } from "../cautions";
 
 interface SiteValues {
   readonly depth: number;
@@ -58,7 +58,7 @@ export const tileSpacing = worksheetFunction({
   args: { depth, midwayTable, conductivity, drainRate, depthToBarrier, radius, conductivityBelow },
   returns: { shape: "one", unit: "ft", says: "distance from drain to drain in steady rain" },
   sources: ["hooghoudt-1940", "van-der-molen-wesseling-1991", "usual-tube-radius", "clapp-hornberger-1978"],
-  cautions: [digging, drainageLaw, design],
+  cautions: [digging, drainageLaw, drainageDesign],
   example: {
     call: [4, 1.5, 1.97, 0.375, 10],
     gives: 82.37,
@@ -93,7 +93,7 @@ export const tileDrainRate = worksheetFunction({
   args: { spacing, depth, midwayTable, conductivity, depthToBarrier, radius, conductivityBelow },
   returns: { shape: "one", unit: "in/day", says: "inches a day in steady rain, as far as the soil lets it through" },
   sources: ["hooghoudt-1940", "van-der-molen-wesseling-1991", "usual-tube-radius", "clapp-hornberger-1978"],
-  cautions: [drainageLaw, design],
+  cautions: [drainageLaw, drainageDesign],
   example: {
     call: [60, 4, 1.5, 1.97, 10],
     gives: 0.6503,
@@ -125,7 +125,7 @@ export const soilSpacing = worksheetFunction({
   },
   returns: { shape: "one", unit: "ft", says: "usual distance from drain to drain" },
   sources: ["umn-drainage-2001"],
-  cautions: [digging, drainageLaw, design],
+  cautions: [digging, drainageLaw, drainageDesign],
   example: { call: ["loam", "good"], gives: 140, because: "printed: loam, 140 ft for 3/8 inch a day" },
   compute: ({ soil, level }) => ({ row: soilSpacingOf(soil), level }),
   value: ({ row, level }) => row[level],
@@ -151,7 +151,7 @@ export const drainCoefficient = worksheetFunction({
   },
   returns: { shape: "table", unit: "in/day", says: "the low and the high end in print" },
   sources: ["umn-drainage-2001", "nrcs-neh-650-14", "asae-ep260", "cooke-illinois-2019"],
-  cautions: [drainageLaw, design],
+  cautions: [drainageLaw, drainageDesign],
   example: {
     call: ["mineral", "field crops", "none"],
     gives: [

@@ -2,7 +2,7 @@ import { drainageLimits } from "../../core/drainage/drainage-limits";
 import { tileCost as tileCostOf, tileLength as tileLengthOf } from "../../core/drainage/tile-cost";
 import { line, optional, quantity, worksheetFunction } from "../frame";
 import { spacing } from "./drain-arguments";
-import { design, digging, drainageLaw } from "./drainage-cautions";
+import { digging, drainageDesign, drainageLaw } from "../cautions";
 
 export const tileLength = worksheetFunction({
   name: "TILELENGTH",
@@ -70,6 +70,6 @@ export const tileCost = worksheetFunction({
     line("Outlet, fittings, design", result.fixedUsdPerAc, "$/ac"),
     line("Cost", result.costUsdPerAc, "$/ac"),
     ...(result.jobUsd === null ? [] : [line("The whole job", result.jobUsd, "$")]),
-    line("Mind", design),
+    line("Mind", drainageDesign),
   ],
 });

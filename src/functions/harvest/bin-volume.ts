@@ -4,8 +4,8 @@ import type { PeakGrainKey } from "../../reference/harvest/storage";
 import { line, optional, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
 import { checkLines } from "../soil/check-lines";
-import { binEntry, treatedSeed } from "./harvest-cautions";
 import { peakGrainWords } from "./harvest-words";
+import { binEntry, treatedSeed } from "../cautions";
 
 const peak = optional(
   orWord<PeakGrainKey, Peak>(

@@ -6,8 +6,8 @@ import { choice, line, optional, percent, quantity, worksheetFunction } from "..
 import { orWord } from "../number-or-word";
 import { checkLines } from "../soil/check-lines";
 import { grainWords } from "../words";
-import { dryerFire } from "./harvest-cautions";
 import { dryerWords, fuelWords, gasRuleWords } from "./harvest-words";
+import { dryerFire } from "../cautions";
 
 const bushels = quantity(harvestLimits.bushels, { says: "wet bushels dried: pounds over the bushel weight" });
 

@@ -8,8 +8,8 @@ import { storageUsed as storageUsedOf } from "../../core/harvest/storage-used";
 import { storageTables } from "../../reference/harvest/storage";
 import { choice, line, list, optional, percent, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
-import { binEntry, spoiledGrain } from "./harvest-cautions";
 import { storageTableWords } from "./harvest-words";
+import { binEntry, spoiledGrain } from "../cautions";
 
 const grainMoisture = percent(harvestLimits.storageMoisture, { says: "moisture of the corn" });
 const grainTemperature = quantity(harvestLimits.storageTemperature, { says: "temperature of the corn itself" });

@@ -4,8 +4,8 @@ import { harvestLoss as harvestLossOf, type HarvestLoss } from "../../core/harve
 import { lossByPlace as lossByPlaceOf } from "../../core/harvest/loss-by-place";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { checkLines } from "../soil/check-lines";
-import { combine } from "./harvest-cautions";
 import { lossCropWords } from "./harvest-words";
+import { machinery } from "../cautions";
 
 const crop = choice(lossCropWords, { says: "crop, or its seed size where that changes the count" });
 const seedsPerPound = optional(
@@ -46,7 +46,7 @@ export const harvestLoss = worksheetFunction({
   },
   returns: { shape: "one", unit: "bu/ac", says: "bushels lost by the harvest itself" },
   sources: ["ndsu-harvest-losses-2002", "msu-soybean-loss-2012", "hofman-grain-losses", "seeds-per-area"],
-  cautions: [combine],
+  cautions: [machinery],
   example: {
     call: ["soybean", 10.25, 1.75],
     gives: 2.125,
@@ -106,7 +106,7 @@ export const lossByPlace = worksheetFunction({
   },
   returns: { shape: "table", unit: "bu/ac", says: "a row for each place with its bushels and share, and the total" },
   sources: ["hofman-grain-losses", "ndsu-harvest-losses-2002", "seeds-per-area"],
-  cautions: [combine],
+  cautions: [machinery],
   example: {
     call: ["soybean", 2, 8, 12],
     gives: [
@@ -167,7 +167,7 @@ export const earLoss = worksheetFunction({
   },
   returns: { shape: "one", unit: "bu/ac", says: "bushels lost as ears; small ears count for less" },
   sources: ["missouri-g1290"],
-  cautions: [combine],
+  cautions: [machinery],
   example: {
     call: [4, 6, 30, 58.08],
     gives: 2,

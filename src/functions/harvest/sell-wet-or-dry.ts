@@ -3,7 +3,7 @@ import { sellWetOrDry as sellWetOrDryOf } from "../../core/harvest/sell-wet-or-d
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { grainWords } from "../words";
-import { buyersTerms, dryerFire } from "./harvest-cautions";
+import { buyersTerms, dryerFire } from "../cautions";
 
 const perBushel = (says: string) =>
   optional(quantity(harvestLimits.costPerBushel, { says }), null, "this way is left out");

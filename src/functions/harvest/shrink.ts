@@ -4,7 +4,7 @@ import { marketBushels as marketBushelsOf, marketYield as marketYieldOf } from "
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { grainWords } from "../words";
-import { buyersTerms, treatedSeed } from "./harvest-cautions";
+import { buyersTerms, treatedSeed } from "../cautions";
 
 const bushels = quantity(harvestLimits.bushels, { says: "bushels weighed in: pounds over the bushel weight" });
 const pounds = quantity(harvestLimits.pounds, { says: "pounds weighed" });

@@ -1,7 +1,7 @@
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { storageCost as storageCostOf } from "../../core/harvest/storage-cost";
 import { line, optional, percent, quantity, rate as rateOf, worksheetFunction } from "../frame";
-import { binEntry } from "./harvest-cautions";
+import { binEntry } from "../cautions";
 
 const carry = {
   price: quantity(harvestLimits.price, { says: "price offered now" }),

@@ -3,7 +3,7 @@ import { paidBushels as paidBushelsOf, testWeightDry as testWeightDryOf } from "
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { grainWords } from "../words";
-import { buyersTerms } from "./harvest-cautions";
+import { buyersTerms } from "../cautions";
 
 const testWeight = quantity(harvestLimits.testWeight, { says: "pounds in a measured bushel of volume" });
 

@@ -9,6 +9,7 @@ import { mixLimits } from "./mix-limits";
 import { mixNeeds } from "./mix-needs";
 import { mixOffer } from "./mix-offer";
 import { bindingWords, mixTable } from "./mix-table";
+import { nutrientRules, seedTouch } from "../cautions";
 
 export const leastCostMix = worksheetFunction({
   name: "LEASTCOSTMIX",
@@ -47,9 +48,11 @@ export const leastCostMix = worksheetFunction({
   },
   sources: [...new Set(materialAnalysis.rows.map(({ source }) => source))],
   cautions: [
-    "The label of the product at hand gives its analysis; nutrient rules of the place may allow less than the need.",
+    "The label of the product at hand gives its analysis.",
+    nutrientRules,
     "Not every mix keeps: urea with ammonium nitrate turns wet, urea with superphosphate cakes, and calcium materials with sulfates or phosphates in solution drop out. Ask the blender. Check against the current bulletin.",
-    "No urea, UAN, thiosulfate or boron touches the seed, whatever the salt limit says; dry soil stands less than the limit.",
+    seedTouch,
+    "Dry soil stands less beside the seed than the salt limit.",
   ],
   example: {
     call: [

@@ -8,6 +8,7 @@ import { line, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
 import { analysisArgument } from "./analysis-argument";
 import { liquidWords, type LiquidKey } from "./material-words";
+import { ammonia } from "../cautions";
 
 const gallonArgument = orWord<LiquidKey, GallonWeight>(
   quantity(materialLimits.lbPerGal, {
@@ -37,7 +38,7 @@ export const liquidRate = worksheetFunction({
   sources: [...new Set(liquidDensity.rows.map(({ source }) => source))],
   cautions: [
     "A gallon weighs less when it is warm: nitrogen solutions change about 0.03 lb/gal for each 10 F from 60 F.",
-    "Anhydrous ammonia burns and blinds: it takes trained people, goggles, gloves and water at hand, and the local rules.",
+    ammonia,
   ],
   example: {
     call: [120, 28, 10.67],

@@ -1,6 +1,7 @@
 import { materialLimits } from "../../core/materials/material-limits";
 import { spreadRate as spreadRateOf } from "../../core/materials/spread-rate";
 import { line, quantity, worksheetFunction } from "../frame";
+import { machinery } from "../cautions";
 
 export const spreadRate = worksheetFunction({
   name: "SPREADRATE",
@@ -15,7 +16,8 @@ export const spreadRate = worksheetFunction({
   returns: { shape: "one", unit: "lb/ac", says: "pounds of product per acre" },
   sources: ["spreader-catch"],
   cautions: [
-    "Stop the spreader and its drive before reaching near a disc, chain or belt; keep people out of the throw.",
+    machinery,
+    "Keep people out of the throw of the spreader.",
     "A right rate can still lie unevenly: catch pans across the swath show the pattern.",
   ],
   example: {

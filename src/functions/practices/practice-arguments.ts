@@ -28,12 +28,6 @@ export const shape = optional(
   "triangular",
 );
 
-/** Said of every answer about whether a practice pays. */
-export const practiceCautions = [
-  "A profitable average is no promise: the gain is a belief, and people set their lowest and highest too close together.",
-  "Labels, local rules and licensed practice come before any practice listed here.",
-];
-
 /** "7 chances in 10", for reading aloud. */
 export function chanceWords(chance: number): string {
   const tenths = Math.round(chance * 10);

@@ -1,18 +1,9 @@
 import { practiceDecision as practiceDecisionOf, type PracticeDecision } from "../../core/practices/practice-decision";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction } from "../frame";
-import {
-  acres,
-  chanceWords,
-  cost,
-  dollars,
-  gainRange,
-  practiceCautions,
-  price,
-  seasons,
-  shape,
-} from "./practice-arguments";
+import { acres, chanceWords, cost, dollars, gainRange, price, seasons, shape } from "./practice-arguments";
 import { pairCost, pairSd } from "./practice-strips";
+import { practiceCautions } from "../cautions";
 
 type Shown = "decision" | "reason" | "testAcres" | "pairs";
 

@@ -1,6 +1,7 @@
 import { practiceOdds as practiceOddsOf } from "../../core/practices/practice-odds";
 import { line, worksheetFunction } from "../frame";
-import { chanceWords, cost, gainRange, practiceCautions, price, shape } from "./practice-arguments";
+import { chanceWords, cost, gainRange, price, shape } from "./practice-arguments";
+import { practiceCautions } from "../cautions";
 
 export const practiceOdds = worksheetFunction({
   name: "PRACTICEODDS",

@@ -5,7 +5,8 @@ import { choice, line, listWithGaps, optional, quantity, text, vocabulary, works
 import { pairGrid } from "./pair-grid";
 import { pickOffer } from "./pick-offer";
 import { pickedNames, pickTable } from "./pick-table";
-import { practiceCautions, price } from "./practice-arguments";
+import { price } from "./practice-arguments";
+import { practiceCautions, winnersShrink } from "../cautions";
 
 export const interactionWords = vocabulary<Interaction>("interaction", {
   additive: { label: "additive", also: ["add up", "sum", "added"] },
@@ -78,7 +79,7 @@ export const practicePick = worksheetFunction({
   cautions: [
     ...practiceCautions,
     "Gains from separate trials add up only if a trial showed it: pick again under another interaction, and test where the set changes.",
-    "Winners picked from many trials are over-estimated.",
+    winnersShrink,
   ],
   example: {
     call: [

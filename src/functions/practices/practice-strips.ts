@@ -5,8 +5,9 @@ import {
   type StripCount,
 } from "../../core/practices/practice-strips";
 import { line, optional, quantity, worksheetFunction, type Matrix } from "../frame";
-import { acres, cost, dollars, practiceCautions, price, seasons } from "./practice-arguments";
+import { acres, cost, dollars, price, seasons } from "./practice-arguments";
 import { gain, gainError } from "./practice-test-value";
+import { practiceCautions, stripsNotPoints } from "../cautions";
 
 export const pairSd = quantity(practiceLimits.gainError, {
   says: "standard deviation of the difference of one pair of strips, from earlier trials on like ground",
@@ -43,10 +44,7 @@ export const practiceStrips = worksheetFunction({
     says: "for each number of pairs the trial's error, worth, cost and what is left",
   },
   sources: ["raiffa-schlaifer-1961"],
-  cautions: [
-    ...practiceCautions,
-    "Replicated strips count, not the points of a yield monitor; two pairs settle nothing by themselves.",
-  ],
+  cautions: [...practiceCautions, stripsNotPoints, "Two pairs settle nothing by themselves."],
   example: {
     call: [6, 20, 0, 1, 500, 45, 100, 1, 0, 0, 3],
     gives: [

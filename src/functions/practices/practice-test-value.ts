@@ -1,7 +1,8 @@
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { practiceTestValue as practiceTestValueOf } from "../../core/practices/practice-test-value";
 import { line, quantity, worksheetFunction } from "../frame";
-import { acres, cost, practiceCautions, price, seasons } from "./practice-arguments";
+import { acres, cost, price, seasons } from "./practice-arguments";
+import { practiceCautions } from "../cautions";
 
 export const gain = quantity(practiceLimits.gain, { says: "gain expected of the practice" });
 export const gainError = quantity(practiceLimits.gainError, { says: "standard deviation of that belief" });

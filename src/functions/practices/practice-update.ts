@@ -1,7 +1,8 @@
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { practiceUpdate as practiceUpdateOf, type Belief } from "../../core/practices/practice-update";
 import { line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { chanceWords, cost, gainRange, practiceCautions, price, shape } from "./practice-arguments";
+import { chanceWords, cost, gainRange, price, shape } from "./practice-arguments";
+import { practiceCautions, winnersShrink } from "../cautions";
 
 export const practiceUpdate = worksheetFunction({
   name: "PRACTICEUPDATE",
@@ -25,7 +26,8 @@ export const practiceUpdate = worksheetFunction({
   sources: ["raiffa-schlaifer-1961", "three-point-range"],
   cautions: [
     ...practiceCautions,
-    "The winner of many trials is over-estimated: this draws it back only as far as the range held before was honest.",
+    winnersShrink,
+    "A trial that shows much is drawn back only as far as the range held before was honest.",
   ],
   example: {
     call: [0, 6, 12, 9, 2.449_489_743],

@@ -4,8 +4,8 @@ import { sprayLimits } from "../../core/protection/spray-limits";
 import { chartWater, solutions, type SolutionKey } from "../../reference/protection/solutions";
 import { line, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
-import { labelLaw } from "./label-law";
 import { solutionWords } from "./protection-words";
+import { labelLaw } from "../cautions";
 
 export const sprayDensity = worksheetFunction({
   name: "SPRAYDENSITY",

@@ -7,7 +7,7 @@ import { sprayVolume as sprayVolumeOf } from "../../core/protection/spray-volume
 import { workingPressure } from "../../reference/protection/sprayer-practice";
 import { checkBulletin } from "../../reference/table";
 import { line, quantity, worksheetFunction, type WorkingLine } from "../frame";
-import { labelLaw } from "./label-law";
+import { labelLaw } from "../cautions";
 
 const mph = quantity(sprayLimits.speed, { says: "ground speed" });
 const spacing = quantity(sprayLimits.spacing, {

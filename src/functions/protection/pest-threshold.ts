@@ -11,8 +11,8 @@ import { countings, pests, pestStages } from "../../reference/protection/pests";
 import { checkBulletin } from "../../reference/table";
 import { choice, line, optional, quantity, worksheetFunction, type CellOut, type OneArgument } from "../frame";
 import { cropWords } from "../words";
-import { labelLaw } from "./label-law";
 import { countingWords, pestStageWords, pestWords } from "./protection-words";
+import { labelLaw, scoutFirst } from "../cautions";
 
 const printedStage = choice(pestStageWords, {
   says: "stage as printed, or a stage code of corn or soybean such as V3 or R2",
@@ -53,7 +53,8 @@ export const pestThreshold = worksheetFunction({
   sources: [...new Set(pestThresholds.rows.map(({ source }) => source))],
   cautions: [
     labelLaw,
-    "Thresholds are regional and turn on price, variety and weather: ask your state's Extension which holds today, and scout the whole field first. Leaf loss is easily overestimated: average leaflets from top, middle and bottom at four places or more.",
+    scoutFirst,
+    "Thresholds are regional and turn on price, variety and weather: ask your state's Extension which holds today. Leaf loss is easily overestimated: average leaflets from top, middle and bottom at four places or more.",
   ],
   example: {
     call: ["stink bugs", "corn", "V5", 10],

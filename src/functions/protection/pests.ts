@@ -9,11 +9,8 @@ import { pests, type PestKey } from "../../reference/protection/pests";
 import { line, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
 import { checkLines } from "../soil/check-lines";
-import { labelLaw } from "./label-law";
 import { pestWords } from "./protection-words";
-
-const scoutFirst =
-  "Scout the whole field, and look at natural enemies and the days left to harvest before anything is sprayed.";
+import { labelLaw, scoutFirst } from "../cautions";
 
 const dailyGrowth = orWord<PestKey, PestGrowth>(
   quantity(pestLimits.growth, {

@@ -3,7 +3,7 @@ import { plantBack, plantBackLimits, type LabelInterval } from "../../core/prote
 import { refuse } from "../../core/fault";
 import { line, quantity, worksheetFunction, type OneArgument } from "../frame";
 import { sheetDate } from "../sheet-date";
-import { labelLaw } from "./label-law";
+import { labelLaw } from "../cautions";
 
 const inDays = quantity(plantBackLimits.days, {
   says: "interval on the label for the crop to be planted: days, or a text such as 18 months",

@@ -12,10 +12,9 @@ import { formerNumbers } from "../../reference/protection/sites-of-action";
 import { choice, line, list, listWithGaps, optional, text, worksheetFunction, type CellOut } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { herbicide } from "./herbicide-argument";
-import { labelLaw } from "./label-law";
 import { programFlags } from "./program-flags";
 import { controlWords } from "./protection-words";
-import { controlIsTheLabels } from "./site-of-action";
+import { controlIsTheLabels, labelLaw } from "../cautions";
 
 const notSaid = "not said";
 

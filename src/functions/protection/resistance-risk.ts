@@ -2,8 +2,8 @@ import { resistanceRisk as resistanceRiskOf, type RiskAnswer } from "../../core/
 import { resistanceChecklist } from "../../reference/protection/resistance-checklist";
 import { checkBulletin } from "../../reference/table";
 import { choice, line, listWithGaps, optional, worksheetFunction, type CellOut } from "../frame";
-import { labelLaw } from "./label-law";
 import { riskWords } from "./protection-words";
+import { labelLaw } from "../cautions";
 
 export const resistanceRisk = worksheetFunction({
   name: "RESISTANCERISK",

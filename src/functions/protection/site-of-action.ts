@@ -2,10 +2,7 @@ import { siteOfAction as siteOfActionOf } from "../../core/protection/site-of-ac
 import { line, worksheetFunction } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import { herbicide } from "./herbicide-argument";
-import { labelLaw } from "./label-law";
-
-export const controlIsTheLabels =
-  "A group says how an ingredient works in a plant, not which weeds it controls: that stands on the label and in local ratings.";
+import { controlIsTheLabels, labelLaw } from "../cautions";
 
 export const siteOfAction = worksheetFunction({
   name: "SITEOFACTION",

@@ -13,9 +13,9 @@ import {
   type ManyArgument,
   type OneArgument,
 } from "../frame";
-import { labelLaw, mixingLaw } from "./label-law";
 import { mixUnitWords } from "./protection-words";
 import { gallonsPerAcre, tankGallons } from "./tank";
+import { labelLaw, mixingLaw } from "../cautions";
 
 const amountCell = quantity(sprayLimits.rate, { says: "amount" });
 const unitCell = choice(mixUnitWords, { says: "unit" });

@@ -5,8 +5,8 @@ import { tankFill as tankFillOf } from "../../core/protection/tank-fill";
 import { tankLoads as tankLoadsOf } from "../../core/protection/tank-loads";
 import { fluidOuncePerGallon, ouncePerPound, pintPerGallon } from "../../core/units/units";
 import { choice, line, optional, percent, quantity, worksheetFunction, type OneArgument } from "../frame";
-import { labelLaw, mixingLaw } from "./label-law";
 import { productFormWords } from "./protection-words";
+import { labelLaw, mixingLaw } from "../cautions";
 
 export const tankGallons = quantity(sprayLimits.tank, { says: "spray that the tank holds when filled" });
 export const gallonsPerAcre = quantity(sprayLimits.volume, { says: "spray volume" });

@@ -4,7 +4,7 @@ import { checkBulletin, type Cited } from "../../reference/table";
 import { weedFreePeriods, weedReports, type WeedFreeRow, type WeedReportRow } from "../../reference/protection/weeds";
 import { choice, line, optional, worksheetFunction, type CellOut, type WorkingLine } from "../frame";
 import { cropWords } from "../words";
-import { labelLaw } from "./label-law";
+import { labelLaw } from "../cautions";
 
 const oneStudy = "Single studies: time of emergence matters more than numbers, and sites and years differ widely.";
 const crop = optional(choice(cropWords, { says: "crop" }), null, "every crop held");

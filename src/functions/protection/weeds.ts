@@ -6,8 +6,8 @@ import type { WeedCurveKey } from "../../reference/protection/weeds";
 import { weedCurves, weedCurveTable } from "../../reference/protection/weeds";
 import { line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
-import { labelLaw } from "./label-law";
 import { weedCurveWords } from "./protection-words";
+import { labelLaw } from "../cautions";
 
 const singleStudies =
   "Loss for a weed differs between sites and years by half and by double, and most with the time the weeds come up: use a local trial's numbers, and read the range in the working. Weeds left also make seed for years to come, which is not counted here.";

@@ -3,8 +3,9 @@ import { seedLimits } from "../../core/seed/seed-limits";
 import { seedReturn as seedReturnOf } from "../../core/seed/seed-return";
 import { unitsToBuy } from "../../core/seed/units-to-buy";
 import { line, quantity, worksheetFunction } from "../frame";
-import { rate, seedsPerUnit, treatedSeed, treatmentPerUnit, unitPrice } from "./seed-arguments";
+import { rate, seedsPerUnit, treatmentPerUnit, unitPrice } from "./seed-arguments";
 import { published, unitLine } from "./seed-unit-lines";
+import { treatedSeed } from "../cautions";
 
 export const seedUnits = worksheetFunction({
   name: "SEEDUNITS",

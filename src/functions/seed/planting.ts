@@ -5,7 +5,8 @@ import { seedPounds as seedPoundsOf } from "../../core/seed/seed-pounds";
 import { seedRate as seedRateOf } from "../../core/seed/seed-rate";
 import { seedSpacing as seedSpacingOf } from "../../core/seed/seed-spacing";
 import { line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { rate, rowWidth, treatedSeed } from "./seed-arguments";
+import { rate, rowWidth } from "./seed-arguments";
+import { blockedUp, machinery, treatedSeed } from "../cautions";
 
 export const seedRate = worksheetFunction({
   name: "SEEDRATE",
@@ -143,7 +144,7 @@ export const seedCatch = worksheetFunction({
     gives: 116.16,
     because: "by hand: 1 lb on 6 × 7.5 / 12 × 100 = 375 square feet; 43,560 / 375",
   },
-  cautions: [treatedSeed, "Lower the drill and block it before reaching under it; nothing turns while hands are in."],
+  cautions: [treatedSeed, blockedUp, machinery],
   compute: (values) =>
     seedCatchOf({ grams: values.grams, rows: values.rows, rowWidthIn: values.rowWidth, feet: values.feet }),
   value: (result) => result.poundsPerAc,

@@ -1,6 +1,6 @@
 import { replantGain as replantGainOf, type ReplantGain, type ReplantInput } from "../../core/seed/replant-gain";
 import { seedLimits } from "../../core/seed/seed-limits";
-import { day } from "../day";
+import { sheetDate } from "../sheet-date";
 import { line, optional, percent, quantity, worksheetFunction, type ArgumentValues, type WorkingLine } from "../frame";
 import { checkLines } from "../soil/check-lines";
 import {
@@ -15,9 +15,9 @@ import {
 
 const asked = {
   crop: standCrop,
-  keepDate: optional(day({ says: "day the stand was planted" }), null, "waited for, but for wheat"),
+  keepDate: optional(sheetDate({ says: "day the stand was planted" }), null, "waited for, but for wheat"),
   keepStand: plants("plants that stand now"),
-  replantDate: optional(day({ says: "day it could be planted again" }), null, "waited for, but for wheat"),
+  replantDate: optional(sheetDate({ says: "day it could be planted again" }), null, "waited for, but for wheat"),
   replantStand: plants("plants wanted from the second planting"),
   yield: quantity(seedLimits.fullYield, { says: "yield of a full stand planted in good time" }),
   price: quantity(seedLimits.grainPrice, { says: "price of a bushel" }),

@@ -37,6 +37,3 @@ export const treatmentPerUnit = optional(
   0,
   "0: none, or already in the unit price",
 );
-
-export const treatedSeed =
-  "Treated seed never goes into grain, feed or oil; its label says what to wear and how to dispose of leftovers.";

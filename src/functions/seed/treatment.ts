@@ -1,9 +1,7 @@
 import { seedLimits } from "../../core/seed/seed-limits";
 import { liquidTreatment, packageTreatmentUsdPerAc } from "../../core/seed/treatment-cost";
 import { line, optional, quantity, worksheetFunction } from "../frame";
-import { treatedSeed } from "./seed-arguments";
-
-const labelSays = "The label sets rate, protective gear, waiting times and which crop; it comes before any sum here.";
+import { labelLaw, treatedSeed } from "../cautions";
 
 const grainPrice = optional(
   quantity(seedLimits.grainPrice, { says: "price of a bushel, net of what it costs to handle" }),
@@ -33,7 +31,7 @@ export const treatmentCost = worksheetFunction({
     gives: 3,
     because: "by hand: $150 treats 50 units, $3 a unit; one unit goes on an acre; 3 / 10 = 0.3 bu pays for it",
   },
-  cautions: [treatedSeed, labelSays],
+  cautions: [treatedSeed, labelLaw],
   compute: ({ packagePrice, seedTreated, seedPerAcre }) =>
     packageTreatmentUsdPerAc({ packagePriceUsd: packagePrice, seedTreated, seedPerAc: seedPerAcre }),
   value: (costUsdPerAc) => costUsdPerAc,
@@ -62,7 +60,7 @@ export const treatmentLiquid = worksheetFunction({
     gives: 9,
     because: "by hand: 5 × 90 / 100 = 4.5 fl oz an acre; $256 / 128 = $2 a fluid ounce",
   },
-  cautions: [treatedSeed, labelSays],
+  cautions: [treatedSeed, labelLaw],
   compute: ({ rate, pricePerGallon, poundsPerAcre }) =>
     liquidTreatment({ fluidOuncePerCwt: rate, priceUsdPerGal: pricePerGallon, seedLbPerAc: poundsPerAcre }),
   value: (result) => result.costUsdPerAc,

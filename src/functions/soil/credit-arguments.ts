@@ -30,6 +30,3 @@ export const organicMatterArgument = optional(
   null,
   "waited for where the guide reads it",
 );
-
-export const nutrientRules =
-  "Follow your state's nutrient management rules and plan: rates, timing and setbacks from water and wells can be set by law.";

@@ -20,6 +20,7 @@ import { cropWords, extractantWords, nutrientWords } from "../words";
 import { checkLines } from "./check-lines";
 import { anyTest, groupArgument, guideArgument, ownUnit } from "./guide-arguments";
 import { guideSources, ratingRows } from "./guide-rows";
+import { testsVary } from "../cautions";
 
 const says = `two columns, nutrient and soil test ${ownUnit}; a third may name the extraction`;
 const nutrientCell = choice(nutrientWords, { says: "nutrient" });
@@ -77,7 +78,7 @@ export const limitingNutrient = worksheetFunction({
   sources: guideSources,
   cautions: [
     "The scarcest nutrient holds the yield back, whatever the others are. No guide held here publishes yield by soil test, so this is a ranking and no share of full yield.",
-    "Soil tests vary in space and season: trust a trend over several years.",
+    testsVary,
   ],
   example: {
     call: [

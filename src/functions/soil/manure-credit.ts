@@ -4,7 +4,7 @@ import { manures, type Manure } from "../../reference/manure";
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { manureGuideWords, manureNutrientWords, manurePlacementWords, manureWords } from "../words";
 import { checkLines } from "./check-lines";
-import { nutrientRules } from "./credit-arguments";
+import { nutrientRules } from "../cautions";
 
 export const manureCredit = worksheetFunction({
   name: "MANURECREDIT",

@@ -5,6 +5,7 @@ import { microGuides, microPlacements } from "../../reference/soil";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, microGuideWords, micronutrientWords, microPlacementWords, soilKindWords } from "../words";
 import { checkLines } from "./check-lines";
+import { seedTouch } from "../cautions";
 
 export const microNeed = worksheetFunction({
   name: "MICRONEED",
@@ -48,7 +49,8 @@ export const microNeed = worksheetFunction({
   ],
   cautions: [
     "Micronutrient tests belong to their extraction: use the guide's own.",
-    "A little too much poisons: never above the label, and never boron in touch with seed.",
+    "A little too much poisons: never above the label.",
+    seedTouch,
   ],
   example: {
     call: ["Zn", "corn", 0.4, null, "MN", "band"],

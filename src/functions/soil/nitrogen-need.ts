@@ -5,13 +5,8 @@ import { previousCrops } from "../../reference/nitrogen";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { cropWords, nitrogenGuideWords, tillageWords, timingWords } from "../words";
 import { checkLines } from "./check-lines";
-import {
-  nutrientRules,
-  organicMatterArgument,
-  previousCropChoice,
-  standArgument,
-  textureArgument,
-} from "./credit-arguments";
+import { organicMatterArgument, previousCropChoice, standArgument, textureArgument } from "./credit-arguments";
+import { ammonia, nutrientRules, seedTouch } from "../cautions";
 
 export const nitrogenNeed = worksheetFunction({
   name: "NITROGENNEED",
@@ -94,8 +89,9 @@ export const nitrogenNeed = worksheetFunction({
   cautions: [
     "Count each credit once: the working says which ones a method holds already.",
     nutrientRules,
-    "Anhydrous ammonia can blind, burn and kill: protective gear, water at hand, trained people, and the rules for its tanks and hoses.",
-    "Nitrogen placed with the seed: stay under SALTLIMIT and the product's label.",
+    ammonia,
+    "Nitrogen placed with the seed: stay under SALTLIMIT.",
+    seedTouch,
   ],
   example: {
     call: ["corn", 200, "NE", "soybean", 3, 2.5, null, "medium", "good"],

@@ -1,7 +1,7 @@
 import { nitrogenLimits } from "../../core/nitrogen/nitrogen-limits";
 import { nitrogenOptimum as nitrogenOptimumOf } from "../../core/nitrogen/nitrogen-optimum";
 import { line, optional, quantity, worksheetFunction } from "../frame";
-import { nutrientRules } from "./credit-arguments";
+import { nutrientRules } from "../cautions";
 
 export const nitrogenOptimum = worksheetFunction({
   name: "NITROGENOPTIMUM",

@@ -19,6 +19,7 @@ import {
 } from "./guide-arguments";
 import { guideSources, needRows } from "./guide-rows";
 import { reportClassWords } from "./guide-words";
+import { nutrientRules, testsVary } from "../cautions";
 
 const cropArgument = choice(cropWords, { says: "crop to be grown" });
 const yieldGoalArgument = quantity(limits.yieldAny, {
@@ -39,10 +40,7 @@ const soilTestOf = (nutrient: "P" | "K") =>
     { ofNumber: (value) => value, ofWord: (word) => reportClassWords.find(word) ?? Number.NaN },
   );
 
-const cautions = [
-  "A planning figure. Soil tests vary in space and season: trust a trend over several years.",
-  "State nutrient rules and phosphorus indexes can allow less than a guide recommends; follow them.",
-];
+const cautions = [testsVary, nutrientRules];
 
 export const phosphateNeed = worksheetFunction({
   name: "PHOSPHATENEED",

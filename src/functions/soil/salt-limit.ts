@@ -4,6 +4,7 @@ import { saltGuides } from "../../reference/soil";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction, type WorkingLine } from "../frame";
 import { cropWords, saltGuideWords, saltPlacementWords, textureWords } from "../words";
 import { checkLines } from "./check-lines";
+import { seedTouch, treatedSeed } from "../cautions";
 
 const moistureWords = vocabulary("soil moisture", {
   moist: { label: "moist", also: ["wet", "good"] },
@@ -47,11 +48,7 @@ export const saltLimit = worksheetFunction({
   },
   returns: { shape: "one", unit: "lb/ac", says: "most pounds of N + K2O per acre" },
   sources: ["ksu-starter", "msu-bands-2009", "msu-e2567-1995", "ksu-mf2586", "umn-dry-soil-2013"],
-  cautions: [
-    "The product's label comes first: many forbid placing it with seed.",
-    "No urea, UAN, ammonium thiosulfate or boron in touch with seed.",
-    "Treated seed: wear what its label asks for.",
-  ],
+  cautions: [seedTouch, treatedSeed],
   example: {
     call: ["corn", 30, "in furrow", "medium"],
     gives: 8,

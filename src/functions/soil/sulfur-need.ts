@@ -7,6 +7,7 @@ import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, sulfurGuideWords } from "../words";
 import { checkLines } from "./check-lines";
 import { organicMatterArgument, textureArgument } from "./credit-arguments";
+import { seedTouch } from "../cautions";
 
 export const sulfurNeed = worksheetFunction({
   name: "SULFURNEED",
@@ -38,7 +39,7 @@ export const sulfurNeed = worksheetFunction({
   cautions: [
     "Kansas counts sulfur from organic matter already: do not credit it again.",
     "Elemental sulfur has to turn to sulfate before a crop can use it: not this season's cure.",
-    "Never place ammonium thiosulfate in touch with seed; follow the product's label.",
+    seedTouch,
   ],
   example: {
     call: ["wheat", 60, 2, "KS", 10],

@@ -17,6 +17,7 @@ import {
   unitLines,
 } from "./guide-arguments";
 import { guideSources, ratingRows } from "./guide-rows";
+import { testsVary } from "../cautions";
 
 export const testRating = worksheetFunction({
   name: "TESTRATING",
@@ -47,7 +48,7 @@ export const testRating = worksheetFunction({
     says: "the guide's word for the test: deficient, maintenance or sufficient in IN-MI-OH",
   },
   sources: guideSources,
-  cautions: ["Soil tests vary in space and season: trust a trend over several years."],
+  cautions: [testsVary],
   example: {
     call: ["P", 22, "IN-MI-OH", "corn"],
     gives: "maintenance",

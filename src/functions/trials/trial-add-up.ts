@@ -1,7 +1,7 @@
 import { trialAddUp as trialAddUpOf, type AddUp, type Contrast } from "../../core/trials/trial-add-up";
 import { line, worksheetFunction } from "../frame";
 import { confidence, yields } from "./trial-arguments";
-import { oneSeason, stripsNotPoints } from "./trial-cautions";
+import { oneSeason, stripsNotPoints } from "../cautions";
 
 type Row = readonly [string, string | number, string | number, string | number, string | number];
 

@@ -4,7 +4,7 @@ import { line, listWithGaps, optional, quantity, text, worksheetFunction } from 
 import { blocksRows, blocksWorking, type BlocksResult } from "./blocks-table";
 import { treatmentCosts } from "./treatment-costs";
 import { confidence, names, price, yields } from "./trial-arguments";
-import { oneSeason, stripsNotPoints, winnersShrink } from "./trial-cautions";
+import { oneSeason, stripsNotPoints, winnersShrink } from "../cautions";
 
 export const trialBlocks = worksheetFunction({
   name: "TRIALBLOCKS",

@@ -3,7 +3,7 @@ import { pairedGain, type PairedGain } from "../../core/trials/paired-gain";
 import { trialLimits } from "../../core/trials/trial-limits";
 import { line, optional, quantity, worksheetFunction, type CellOut } from "../frame";
 import { confidence, moneyOf, price, yields } from "./trial-arguments";
-import { oneSeason, stripsNotPoints } from "./trial-cautions";
+import { oneSeason, stripsNotPoints } from "../cautions";
 
 interface PairsResult {
   readonly measured: PairedGain;

@@ -2,7 +2,7 @@ import { trialLimits } from "../../core/trials/trial-limits";
 import { trialTrend as trialTrendOf } from "../../core/trials/trial-trend";
 import { line, listWithGaps, optional, percent, quantity, text, worksheetFunction } from "../frame";
 import { names, yields } from "./trial-arguments";
-import { stripsNotPoints } from "./trial-cautions";
+import { stripsNotPoints } from "../cautions";
 
 const place = "place of each strip across the field: its number, or feet from the edge";
 

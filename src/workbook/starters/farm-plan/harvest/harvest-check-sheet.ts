@@ -1,4 +1,4 @@
-import { binEntry, buyersTerms, combine, dryerFire } from "../../../../functions/harvest/harvest-cautions";
+import { binEntry, buyersTerms, dryerFire, machinery } from "../../../../functions/cautions";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import type { FarmContext } from "../farm-context";
@@ -21,7 +21,7 @@ export function harvestCheckSheet(context: FarmContext): SheetModel {
       grainTermsBlock(),
       wetOrDryBlock(context),
       storeBlock(context),
-      { kind: "paragraphs", style: "caution", paragraphs: [combine, binEntry, dryerFire, buyersTerms] },
+      { kind: "paragraphs", style: "caution", paragraphs: [machinery, binEntry, dryerFire, buyersTerms] },
     ],
     print: { orientation: "landscape" },
   };
