@@ -233,24 +233,6 @@ describe("Find a function", () => {
     }
   });
 
-  it("puts the example into the selected cell", async () => {
-    type("find-query", "removal");
-    byId("find-REMOVAL").click();
-    button("Put this example into the selected cell").click();
-    await settled();
-    expect(host.inserted).toEqual(['=LOAM.REMOVAL("corn",200,"K2O")'.replace(/,/g, ", ")]);
-    expect(page()).toContain("The example stands in the selected cell.");
-  });
-
-  it("tells why an example could not be put in", async () => {
-    type("find-query", "removal");
-    byId("find-REMOVAL").click();
-    host.refusal = { of: "insertFormula", says: "B2 is not empty. Select an empty cell." };
-    button("Put this example into the selected cell").click();
-    await settled();
-    expect(page()).toContain("B2 is not empty. Select an empty cell.");
-  });
-
   it("goes back to the row one came from, the question still there", () => {
     type("find-query", "removal");
     byId("find-REMOVAL").click();

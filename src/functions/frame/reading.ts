@@ -23,6 +23,10 @@ export class Problem {
     return new Problem(2, argument);
   }
 
+  get isWaiting(): boolean {
+    return this.rank === 2;
+  }
+
   get cell(): CellError {
     return typeof this.what === "string" ? errorFor({ kind: "waiting", argument: this.what }) : this.what;
   }

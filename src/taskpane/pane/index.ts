@@ -7,6 +7,7 @@ import { dispatchEvents, perform } from "./dispatch";
 import { element } from "./element";
 import type { PaneEnvironment } from "./environment";
 import { findActions } from "./find/actions";
+import { recentFrom } from "./find/recent";
 import { findView } from "./find/view";
 import { headerActions } from "./header/actions";
 import { header } from "./header/view";
@@ -36,9 +37,14 @@ const actions: readonly Action[] = [
 export function mountPane(root: HTMLElement, host: WorkbookHost, environment: PaneEnvironment): void {
   if (environment.kind === "excel") document.body.classList.add("pane-page");
   const memory = memoryOf(environment);
+  const recentMemory = memoryOf(environment, "recent");
   const first = firstState();
   const desk = openDesk(
-    { ...first, start: { ...first.start, form: formFrom(memory.recall()) } },
+    {
+      ...first,
+      start: { ...first.start, form: formFrom(memory.recall()) },
+      find: { ...first.find, recent: recentFrom(recentMemory.recall()) },
+    },
     {
       root,
       host,
@@ -46,6 +52,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
       show: (state) => pane(state, environment),
       changed(before, after) {
         if (before.start.form !== after.start.form) memory.keep(after.start.form);
+        if (before.find.recent !== after.find.recent) recentMemory.keep(after.find.recent);
       },
     },
   );

@@ -1,6 +1,6 @@
 import type { PaneEnvironment, PreferenceStorage } from "./environment";
 
-const key = "loamsheet.pane";
+const keys = { form: "loamsheet.pane", recent: "loamsheet.recent" } as const;
 
 /** What the pane remembers between visits. Storage may be missing, full or refused: then it remembers nothing. */
 export interface Memory {
@@ -9,8 +9,9 @@ export interface Memory {
   forget(): void;
 }
 
-export function memoryOf(environment: PaneEnvironment): Memory {
-  const place = (environment.storagePrefix ?? "") + key;
+/** @param part what is remembered: the form that starts a workbook, or the functions opened lately */
+export function memoryOf(environment: PaneEnvironment, part: "form" | "recent" = "form"): Memory {
+  const place = (environment.storagePrefix ?? "") + keys[part];
   return {
     recall: () =>
       trying(environment, (storage) => {

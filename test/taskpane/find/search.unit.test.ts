@@ -1,26 +1,64 @@
 import { allFunctions } from "../../../src/functions";
 import { searchFunctions } from "../../../src/taskpane/pane/find/search";
+import { indexOf } from "../../../src/taskpane/pane/find/search-index";
 
-const found = (query: string): string[] => searchFunctions(allFunctions, query).map(({ name }) => name);
+const index = indexOf(allFunctions);
+const ask = (query: string) => searchFunctions(index, query);
+const found = (query: string): string[] => ask(query).found.map(({ fn }) => fn.name);
+
+/** Swaps the two letters in the middle of the longest word. */
+function misspelled(question: string): string {
+  const longest = question.split(" ").reduce((most, word) => (word.length > most.length ? word : most));
+  const at = Math.floor(longest.length / 2);
+  const slip = longest.slice(0, at - 1) + (longest[at] ?? "") + (longest[at - 1] ?? "") + longest.slice(at + 1);
+  return question.replace(longest, slip);
+}
 
 describe("searchFunctions", () => {
   it("lists every function when nothing is asked", () => {
     expect(found("  ")).toEqual(allFunctions.map(({ name }) => name));
   });
 
+  it.each(allFunctions.map((fn) => [fn.name, fn.asks ?? []] as const))(
+    "answers each question that is declared for %s with it among the first two",
+    (name, asks) => {
+      for (const question of asks) expect([question, ...found(question).slice(0, 2)]).toContain(name);
+    },
+  );
+
+  it("still finds nine in ten of them with two letters swapped in the longest word", () => {
+    const questions = allFunctions.flatMap((fn) => (fn.asks ?? []).map((question) => ({ fn, question })));
+    const missed = questions.filter(({ fn, question }) => !found(misspelled(question)).slice(0, 5).includes(fn.name));
+    expect(missed.length).toBeLessThan(questions.length / 10);
+  });
+
   it.each([
     ["how much potash does a guide recommend", "POTASHNEED"],
     ["what does the harvest carry off", "REMOVAL"],
-    ["how many bags of seed do I buy", "SEEDUNITS"],
-    ["break-even price", "BREAKEVENPRICE"],
-    ["convert units", "UNITCONVERT"],
+    ["how many bags of seed must I buy", "SEEDUNITS"],
+    ["price to break even", "BREAKEVENPRICE"],
+    ["potassium for beans", "POTASHNEED"],
+    ["dried corn shrinking", "GRAINSHRINK"],
+    ["replanting soybeans", "REPLANTGAIN"],
+    ["diesel per hour", "FUELUSE"],
+    ["landlords share", "SHARERENT"],
     ["removal", "REMOVAL"],
+    ["tilespac", "TILESPACING"],
   ])("answers “%s” with %s among the first three", (query, name) => {
     expect(found(query).slice(0, 3)).toContain(name);
   });
 
-  it("overlooks one wrong letter in a longer word", () => {
-    expect(found("potesh")).toContain("POTASHNEED");
+  it.each(["TILECOST", "tilecost", "tile cost"])("puts the function that is named first: %s", (query) => {
+    expect(found(query)[0]).toBe("TILECOST");
+  });
+
+  it("says how it read a word that stands nowhere", () => {
+    expect(ask("sprayer calibratoin").readAs).toEqual([{ typed: "calibratoin", taken: "calibration" }]);
+    expect(ask("sprayer calibration").readAs).toEqual([]);
+  });
+
+  it("shows the question that comes closest to the one asked", () => {
+    expect(ask("what would drying cost me").found[0]).toMatchObject({ phrase: "what does drying cost" });
   });
 
   it("finds nothing for a word that stands nowhere", () => {
@@ -29,5 +67,23 @@ describe("searchFunctions", () => {
 
   it("finds nothing for words that say nothing", () => {
     expect(found("how much is it")).toEqual([]);
+  });
+});
+
+describe("words behind the declarations", () => {
+  const deep = new Map([
+    ["SEEDCOST", { steps: ["Zymology of the bag"], columns: ["Outlay for genetics $/ac"] }],
+    ["LIMENEED", { steps: ["Outlay step"], columns: [] }],
+  ]);
+  const behind = indexOf(allFunctions, deep);
+  const names = (query: string): string[] => searchFunctions(behind, query).found.map(({ fn }) => fn.name);
+
+  it("are searched too, headings of columns before steps of a working", () => {
+    expect(names("zymology")).toEqual(["SEEDCOST"]);
+    expect(names("outlay")[0]).toBe("SEEDCOST");
+  });
+
+  it("do not come before what a person asks", () => {
+    expect(names("how much lime")[0]).toBe("LIMENEED");
   });
 });

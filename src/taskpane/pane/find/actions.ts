@@ -1,31 +1,47 @@
-import { allFunctions } from "../../../functions";
 import { families, type Family } from "../../../functions/frame/declaration";
-import { exampleFormula } from "../../../functions/frame/formula-text";
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { headingId } from "../parts/text";
-import type { FindState } from "./state";
+import { changeFind } from "./change-find";
+import { gatheredWords } from "./deep-words";
+import { formActions } from "./form-actions";
+import { withRecent } from "./recent";
 
 const say = words.find;
-
-function changeFind(desk: Desk, part: Partial<FindState>, focus?: string): void {
-  desk.change((state) => ({ ...state, find: { ...state.find, ...part } }), focus);
-}
 
 /** Looks for functions while the person types. */
 export const search: Action = {
   name: "find.search",
   label: "",
   allowed: always,
-  perform: (desk, value) => changeFind(desk, { query: value }),
+  perform(desk, value) {
+    changeFind(desk, { query: value, allFound: false });
+    gatherDeepWords(desk);
+  },
 };
+
+const told = new WeakSet<Desk>();
+
+/** Behind the first search: whatever more can be found comes in when it is ready. */
+function gatherDeepWords(desk: Desk): void {
+  if (told.has(desk)) return;
+  told.add(desk);
+  void gatheredWords().then((deep) => changeFind(desk, { deep }));
+}
 
 export const clearSearch: Action = {
   name: "find.clear",
   label: say.clear,
   allowed: always,
-  perform: (desk) => changeFind(desk, { query: "" }, "find-query"),
+  perform: (desk) => changeFind(desk, { query: "", allFound: false }, "find-query"),
+};
+
+/** Lists what else was found, and goes on from where the list ended. */
+export const showAllFound: Action = {
+  name: "find.all",
+  label: "",
+  allowed: always,
+  perform: (desk, value) => changeFind(desk, { allFound: true }, value),
 };
 
 /** Opens or closes a family in the list. */
@@ -48,7 +64,11 @@ export const showFunction: Action = {
   allowed: always,
   perform: (desk, value) =>
     desk.change(
-      (state) => ({ ...state, view: "find", find: { ...state.find, shown: value, outcome: undefined } }),
+      (state) => ({
+        ...state,
+        view: "find",
+        find: { ...state.find, shown: value, outcome: undefined, recent: withRecent(state.find.recent, value) },
+      }),
       headingId("function"),
     ),
 };
@@ -60,25 +80,8 @@ export const backToList: Action = {
   perform(desk) {
     const from = desk.state().find.shown;
     changeFind(desk, { shown: undefined, outcome: undefined });
-    document.getElementById(from === undefined ? headingId("find") : rowId(from))?.focus();
-  },
-};
-
-/** Writes the example of the open page into the selected cell, if that cell is empty. */
-export const insertExample: Action = {
-  name: "find.insert",
-  label: say.insert,
-  allowed: always,
-  async perform(desk, value) {
-    const fn = allFunctions.find(({ name }) => name === value);
-    if (!fn) return;
-    try {
-      await desk.host.insertFormula(exampleFormula(fn));
-      changeFind(desk, { outcome: { done: true, says: say.inserted } });
-    } catch (thrown) {
-      if (!(thrown instanceof HostError)) throw thrown;
-      changeFind(desk, { outcome: { done: false, says: thrown.message } });
-    }
+    const row = from === undefined ? null : document.getElementById(rowId(from));
+    (row ?? document.getElementById(headingId("find")))?.focus();
   },
 };
 
@@ -94,8 +97,9 @@ function isFamily(value: string): value is Family {
 export const findActions: readonly Action[] = [
   search,
   clearSearch,
+  showAllFound,
   toggleFamily,
   showFunction,
   backToList,
-  insertExample,
+  ...formActions,
 ];

@@ -1,21 +1,18 @@
-import { accepted } from "../../../functions/frame/accepted";
-import type { Argument } from "../../../functions/frame/arguments";
 import { families, type WorksheetFunction } from "../../../functions/frame/declaration";
 import { exampleFormula, namespace, signature } from "../../../functions/frame/formula-text";
 import { words } from "../../words";
+import { openView } from "../header/actions";
 import { element, type Child } from "../element";
 import { withUnit } from "../number-text";
 import { button } from "../parts/button";
-import { openView } from "../header/actions";
 import { publication } from "../parts/citation";
-import { caution, section, viewHeading } from "../parts/text";
+import { caution, formulaCode, section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
-import { backToList, insertExample } from "./actions";
+import { backToList } from "./actions";
+import { answerTable } from "./answer-view";
+import { formView } from "./form-view";
 
 const say = words.find;
-
-/** Longer word lists are cut in the pane and told in full by the message of a word that does not fit. */
-const mostWords = 16;
 
 /** Functions that compare many published sets name dozens of sources; Sources lists them all. */
 const mostSources = 6;
@@ -29,29 +26,23 @@ export function functionPage(fn: WorksheetFunction, state: PaneState): HTMLEleme
     viewHeading("function", fn.name),
     element("p", { class: "family-line" }, families[fn.family]),
     element("p", { class: "lead" }, fn.summary),
-    element("p", { class: "formula" }, code(`=${namespace}.${signature(fn)}`)),
     element("p", {}, say.returns(fn.returns.says, fn.returns.unit, fn.returns.shape === "table")),
     (fn.cautions ?? []).map(caution),
-    exampleOf(fn, state),
-    argumentsOf(fn),
+    formView(fn, state),
+    exampleOf(fn),
     sourcesOf(fn, state),
   );
 }
 
-function exampleOf(fn: WorksheetFunction, state: PaneState): HTMLElement {
-  const { outcome } = state.find;
+function exampleOf(fn: WorksheetFunction): HTMLElement {
   return section(
     "function-example",
     say.example,
-    element("p", { class: "formula" }, code(exampleFormula(fn))),
+    element("p", { class: "hint" }, say.written),
+    element("p", { class: "formula" }, formulaCode(`=${namespace}.${signature(fn)}`)),
+    element("p", { class: "formula" }, formulaCode(exampleFormula(fn))),
     answerOf(fn),
     element("p", { class: "hint" }, fn.example.because),
-    button(insertExample, state, { look: "main", value: fn.name }),
-    element(
-      "p",
-      { role: "status", class: outcome && !outcome.done ? "outcome refusal" : "outcome" },
-      outcome?.says ?? "",
-    ),
   );
 }
 
@@ -60,54 +51,7 @@ function answerOf(fn: WorksheetFunction): Child {
   if (typeof gives === "string" || typeof gives === "number") {
     return element("p", {}, say.gives, " ", element("strong", {}, withUnit(gives, fn.returns.unit)));
   }
-  const rows = gives.map((row) =>
-    element(
-      "tr",
-      {},
-      row.map((cell) => element("td", {}, withUnit(cell, ""))),
-    ),
-  );
-  return [
-    element("p", {}, say.givesTable),
-    element("div", { class: "scroll", tabindex: 0, role: "group", "aria-label": say.answerTable }, tableOf(rows)),
-  ];
-}
-
-function tableOf(rows: readonly HTMLElement[]): HTMLElement {
-  return element("table", { class: "answer" }, element("tbody", {}, rows));
-}
-
-function argumentsOf(fn: WorksheetFunction): HTMLElement {
-  return section(
-    "function-arguments",
-    say.arguments,
-    fn.returns.shape === "one" && element("p", { class: "hint" }, say.eachCell),
-    element("dl", { class: "arguments" }, Object.entries<Argument>(fn.args).map(argumentEntry)),
-  );
-}
-
-function argumentEntry([name, argument]: [string, Argument]): Child {
-  const optional = argument.shape === "optional";
-  return [
-    element(
-      "dt",
-      {},
-      element("code", {}, name),
-      optional ? element("span", { class: "hint" }, say.optional) : undefined,
-    ),
-    element("dd", {}, sentence(argument.says)),
-    element("dd", { class: "hint" }, acceptsLine(argument)),
-    optional ? element("dd", { class: "hint" }, say.whenBlank(argument.whenBlankSays)) : undefined,
-  ];
-}
-
-function acceptsLine(argument: Argument): string {
-  const list = argument.shape === "many" || (argument.shape === "optional" && argument.inner.shape === "many");
-  const known = argument.vocabulary ? Object.values(argument.vocabulary.words) : [];
-  const labels = known.map(({ label }) => label);
-  const text =
-    labels.length > mostWords ? say.andMore(labels.slice(0, mostWords), labels.length - mostWords) : accepted(argument);
-  return list ? say.acceptsList(text, argument.atLeast ?? 1) : say.accepts(text);
+  return [element("p", {}, say.givesTable), answerTable(gives, say.answerTable)];
 }
 
 function sourcesOf(fn: WorksheetFunction, state: PaneState): HTMLElement {
@@ -125,19 +69,4 @@ function sourcesOf(fn: WorksheetFunction, state: PaneState): HTMLElement {
         ),
     more > 0 && button(openView, state, { look: "quiet", value: "sources", says: say.moreSources(more) }),
   );
-}
-
-/** A call as code; a long one breaks after its brackets and commas. */
-function code(call: string): HTMLElement {
-  const parts = call.split(/(?<=[(,{;])/);
-  return element(
-    "code",
-    {},
-    parts.flatMap((part, index) => (index === 0 ? [part] : [element("wbr"), part])),
-  );
-}
-
-function sentence(text: string): string {
-  const upper = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.?]$/.test(upper) ? upper : `${upper}.`;
 }

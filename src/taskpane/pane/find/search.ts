@@ -1,94 +1,152 @@
-import { distance } from "fastest-levenshtein";
-import { families, type WorksheetFunction } from "../../../functions/frame/declaration";
-import type { Argument } from "../../../functions/frame/arguments";
+import type { WorksheetFunction } from "../../../functions/frame/declaration";
+import { words } from "../../words";
+import { nearestWord } from "./nearest-word";
+import { idleWords, type Indexed, type Phrase, type SearchIndex } from "./search-index";
+import { stem, wordsIn } from "./stem";
 
-interface Place {
-  readonly weight: number;
-  readonly words: readonly string[];
+/** One function that answers, with the question or heading that comes closest to what was asked. */
+export interface Found {
+  readonly fn: WorksheetFunction;
+  readonly phrase?: string | undefined;
 }
 
-/** Words that say nothing about what is looked for. */
-const idle = new Set(
-  "a an and any are at be by can do does for from get have how i if in is it many me more much my need of on or our per should so some than that the them then there to up use want was we what when where which will with without would you your".split(
-    " ",
-  ),
-);
+export interface SearchResult {
+  readonly found: readonly Found[];
+  /** Words that stand nowhere, with the ones taken in their place. */
+  readonly readAs: readonly { readonly typed: string; readonly taken: string }[];
+}
 
-const indexed = new WeakMap<WorksheetFunction, readonly Place[]>();
+/** A word that is looked for. */
+interface Wanted {
+  /** The stems that answer it, itself first of all, with how well they do. */
+  readonly answers: ReadonlyMap<string, number>;
+  readonly telling: number;
+}
+
+/** What a word of the same meaning counts beside the word itself. */
+const alikeShare = 0.6;
+
+/** A word as close as this says the same. */
+const sameWord = 0.8;
+
+interface Scored extends Found {
+  readonly score: number;
+  readonly order: number;
+}
+
+/** A phrase that holds so much of the question is worth showing beside its function. */
+const closePhrase = 0.5;
+
+/** At least this share of what was asked has to be answered. */
+const leastShare = 0.5;
+
+/** Functions that answer a question in plain words, best first. Nothing asked gives all, in their order. */
+export function searchFunctions(index: SearchIndex, query: string): SearchResult {
+  const asked = wordsIn(query);
+  const telling = asked.filter((word) => !idleWords.has(word));
+  if (asked.length === 0) return { found: index.entries.map(({ fn }) => ({ fn })), readAs: [] };
+  const readAs: { typed: string; taken: string }[] = [];
+  const wanted = telling.map((word) => {
+    const isKnown = answersTo(index, stem(word), 1).size > 0;
+    const taken = isKnown ? undefined : nearestWord(word, index.lexicon);
+    if (taken !== undefined) readAs.push({ typed: word, taken });
+    return wantedWord(index, stem(taken ?? word));
+  });
+  const found = index.entries
+    .map((entry, order) => ({ order, ...scoreOf(entry, wanted, asked.join("")) }))
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score || a.order - b.order);
+  return { found: enough(found), readAs };
+}
+
+/** What is far behind the best answers only by a common word is no answer. */
+function enough(found: readonly Scored[]): readonly Found[] {
+  const best = found[0]?.score ?? 0;
+  return found.filter(({ score }) => score >= best / 12).map(({ fn, phrase }) => ({ fn, phrase }));
+}
+
+function wantedWord(index: SearchIndex, word: string): Wanted {
+  const alike = words.search.alike.find((group) => group.some((one) => stem(one) === word)) ?? [];
+  const answers = answersTo(index, word, 1);
+  for (const other of alike.map(stem).filter((one) => one !== word)) {
+    for (const [here, close] of answersTo(index, other, alikeShare)) {
+      answers.set(here, Math.max(close, answers.get(here) ?? 0));
+    }
+  }
+  return { answers, telling: index.telling(word) };
+}
+
+function answersTo({ known }: SearchIndex, word: string, share: number): Map<string, number> {
+  const answers = new Map<string, number>();
+  for (const here of known) {
+    const close = closeness(word, here);
+    if (close > 0) answers.set(here, close * share);
+  }
+  return answers;
+}
 
 /**
- * Functions that match what is asked for in plain words, best first. A function counts by how many of the words it
- * answers, then by where they stand: its name weighs most, then its summary, then its arguments.
+ * Each word counts by how telling it is, by the best place it stands in and by how well it fits there; a question of
+ * the function that says the same as the person adds to that.
  */
-export function searchFunctions(functions: readonly WorksheetFunction[], query: string): WorksheetFunction[] {
-  const asked = wordsOf(query);
-  const wanted = asked.filter((word) => !idle.has(word));
-  if (wanted.length === 0) return asked.length === 0 ? [...functions] : [];
-  return functions
-    .map((fn, order) => ({ fn, order, ...match(placesOf(fn), wanted) }))
-    .filter(({ answered }) => answered > 0 && answered >= wanted.length / 2)
-    .sort((a, b) => b.answered - a.answered || b.score - a.score || a.order - b.order)
-    .map(({ fn }) => fn);
-}
-
-function match(places: readonly Place[], wanted: readonly string[]): { answered: number; score: number } {
+function scoreOf(entry: Indexed, wanted: readonly Wanted[], squeezed: string): Found & { score: number } {
+  const { fn } = entry;
+  const named = nameScore(fn.name.toLowerCase(), squeezed);
+  const all = wanted.reduce((sum, { telling }) => sum + telling, 0);
   let answered = 0;
-  let score = 0;
+  let sum = 0;
   for (const word of wanted) {
-    let best = 0;
-    for (const { weight, words } of places) {
-      for (const here of words) best = Math.max(best, weight * closeness(word, here));
-    }
-    if (best > 0) answered += 1;
-    score += best;
+    const best = bestPlace(entry, word);
+    if (best > 0) answered += word.telling;
+    sum += best * word.telling;
   }
-  return { answered, score };
+  const share = all === 0 ? 0 : answered / all;
+  if (share < leastShare && named === 0) return { fn, score: 0 };
+  const { phrase, fit } = bestPhrase(entry.phrases, wanted);
+  const score = (sum / Math.max(all, 1)) * share + 20 * fit * fit + named;
+  return { fn, score, phrase: fit >= closePhrase ? phrase?.text : undefined };
 }
 
-/** 1 for the same word, less for a beginning, a part of a joined name or a slip of one letter, 0 for another word. */
+/** A name typed whole or begun comes before anything else. */
+function nameScore(name: string, squeezed: string): number {
+  if (name === squeezed) return 1000;
+  return squeezed.length >= 4 && name.startsWith(squeezed) ? 30 : 0;
+}
+
+function bestPlace({ places }: Indexed, { answers }: Wanted): number {
+  let best = 0;
+  for (const { weight, words: here } of places) {
+    if (weight <= best) continue;
+    for (const word of here) best = Math.max(best, weight * (answers.get(word) ?? 0));
+  }
+  return best;
+}
+
+/** How much of the question a phrase says, and of the phrase the question: 1 where they say the same. */
+function bestPhrase(phrases: readonly Phrase[], wanted: readonly Wanted[]): { phrase?: Phrase; fit: number } {
+  let best: { phrase?: Phrase; fit: number } = { fit: 0 };
+  for (const phrase of phrases) {
+    const held = wanted.filter((word) => phrase.stems.some((here) => says(word, here)));
+    if (held.length === 0) continue;
+    const told = phrase.stems.filter((here) => wanted.some((word) => says(word, here)));
+    const parts = wanted.reduce((sum, { telling }) => sum + telling, 0);
+    const share = parts === 0 ? 0 : held.reduce((sum, { telling }) => sum + telling, 0) / parts;
+    const back = phrase.stems.length === 0 ? 0 : told.length / phrase.stems.length;
+    const fit = share + back === 0 ? 0 : (2 * share * back) / (share + back);
+    if (fit > best.fit) best = { phrase, fit };
+  }
+  return best;
+}
+
+/** Whether a word of a phrase is the one wanted, or one of the same meaning. */
+function says({ answers }: Wanted, here: string): boolean {
+  return (answers.get(here) ?? 0) >= sameWord * alikeShare;
+}
+
+/** 1 for the same word, less for a beginning, a longer form or a part of a joined name, 0 for another word. */
 function closeness(wanted: string, here: string): number {
   if (wanted === here) return 1;
-  if (wanted.length >= 3 && here.startsWith(wanted)) return 0.8;
-  if (wanted.length >= 4 && here.length >= 4 && wanted.startsWith(here)) return 0.6;
-  if (wanted.length >= 4 && here.includes(wanted)) return 0.6;
-  return wanted.length >= 5 && isSlipOf(wanted, here) ? 0.45 : 0;
-}
-
-/** One wrong letter in a word or in the beginning of a joined name; the first letter has to be right. */
-function isSlipOf(wanted: string, here: string): boolean {
-  if (wanted[0] !== here[0]) return false;
-  return distance(wanted, here) === 1 || distance(wanted, here.slice(0, wanted.length)) === 1;
-}
-
-function placesOf(fn: WorksheetFunction): readonly Place[] {
-  const known = indexed.get(fn);
-  if (known) return known;
-  const args = Object.entries<Argument>(fn.args);
-  const places = [
-    { weight: 10, words: wordsOf(fn.name) },
-    { weight: 6, words: wordsOf(fn.summary) },
-    { weight: 4, words: wordsOf(fn.returns.says) },
-    { weight: 3, words: wordsOf(families[fn.family]) },
-    { weight: 2, words: args.flatMap(([name, { says }]) => [...wordsOf(splitCamel(name)), ...wordsOf(says)]) },
-    { weight: 1, words: args.flatMap(([, argument]) => acceptedWords(argument)) },
-  ];
-  indexed.set(fn, places);
-  return places;
-}
-
-function acceptedWords({ vocabulary }: Argument): string[] {
-  return vocabulary
-    ? Object.values(vocabulary.words).flatMap(({ label, also }) => [label, ...also].flatMap(wordsOf))
-    : [];
-}
-
-function splitCamel(name: string): string {
-  return name.replace(/([a-z])([A-Z])/g, "$1 $2");
-}
-
-/** Lower case, letters and digits, without the plural s. */
-function wordsOf(text: string): string[] {
-  return (text.toLowerCase().match(/[a-z0-9]+/g) ?? []).map((word) =>
-    word.length > 3 ? word.replace(/(?<!s)s$/, "") : word,
-  );
+  if (wanted.length >= 3 && here.startsWith(wanted)) return here.length - wanted.length <= 3 ? 0.8 : 0.6;
+  if (here.length >= 4 && wanted.startsWith(here) && wanted.length - here.length <= 3) return 0.7;
+  return wanted.length >= 4 && here.includes(wanted) ? 0.5 : 0;
 }

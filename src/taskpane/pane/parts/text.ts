@@ -19,3 +19,19 @@ export function section(id: string, head: string, ...children: readonly Child[])
 export function caution(text: string): HTMLElement {
   return element("p", { class: "caution" }, element("span", { class: "sign", "aria-hidden": "true" }, "▲ "), text);
 }
+
+/** A call as code; a long one breaks after its brackets and commas. */
+export function formulaCode(call: string): HTMLElement {
+  const parts = call.split(/(?<=[(,{;])/);
+  return element(
+    "code",
+    {},
+    parts.flatMap((part, index) => (index === 0 ? [part] : [element("wbr"), part])),
+  );
+}
+
+/** A phrase of a declaration as a sentence: a capital in front and a full stop behind. */
+export function sentence(text: string): string {
+  const upper = /^pH\b/.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
+  return /[.?]$/.test(upper) ? upper : `${upper}.`;
+}

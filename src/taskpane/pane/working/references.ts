@@ -91,7 +91,8 @@ async function readThrough(host: WorkbookHost, reference: string): Promise<HostR
   }
 }
 
-function cellsOf(range: HostRange): Matrix<CellIn> {
+/** The cells of a range as functions receive them. */
+export function cellsOf(range: HostRange): Matrix<CellIn> {
   return range.values.map((row) => row.map(cellFrom));
 }
 

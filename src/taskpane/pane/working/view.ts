@@ -3,7 +3,7 @@ import { element, type Child } from "../element";
 import { numberText, withUnit } from "../number-text";
 import { button } from "../parts/button";
 import { citation } from "../parts/citation";
-import { caution, section, viewHeading } from "../parts/text";
+import { caution, section, sentence, viewHeading } from "../parts/text";
 import { showFunction } from "../find/actions";
 import type { PaneState } from "../state";
 import { showWorking } from "./actions";
@@ -108,9 +108,4 @@ function figureRow({ label, value, unit, from }: Figure): HTMLElement {
     element("td", { class: "number" }, numberText(value)),
     element("td", { class: "unit" }, unit),
   );
-}
-
-function sentence(text: string): string {
-  const upper = text.charAt(0).toUpperCase() + text.slice(1);
-  return /[.?]$/.test(upper) ? upper : `${upper}.`;
 }

@@ -11,7 +11,7 @@ export const about = {
     browser:
       "Your figures stay in this browser. Loamsheet sends nothing anywhere; what you save is a file on your own machine.",
   },
-  kept: "This pane remembers what you typed into Start a workbook, on this machine only, so that you find it again.",
+  kept: "This pane remembers what you typed into Start a workbook and which functions you opened lately, on this machine only, so that you find them again.",
   forget: "Empty the form and forget it",
   forgotten: "The form is empty and nothing is remembered.",
   mindHead: "What to mind",

@@ -1,9 +1,10 @@
 import { about } from "./about";
 import { find } from "./find";
 import { pane } from "./pane";
+import { search } from "./search";
 import { sources } from "./sources";
 import { start } from "./start";
 import { strip } from "./strip";
 import { working } from "./working";
 
-export const english = { pane, start, find, working, sources, about, strip };
+export const english = { pane, start, find, search, working, sources, about, strip };
