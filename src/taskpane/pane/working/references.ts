@@ -7,9 +7,12 @@ import { CannotShow } from "./cannot-show";
 
 const say = words.working;
 
+/** What the working asks of a host: it only reads. */
+export type ReadingHost = Pick<WorkbookHost, "readSelection" | "read" | "taken">;
+
 /** Where the cells that a formula points to are read. */
 export interface Reader {
-  readonly host: WorkbookHost;
+  readonly host: ReadingHost;
   readonly selected: HostRange;
 }
 
@@ -62,7 +65,7 @@ async function columnOf(table: string, column: string, reader: Reader): Promise<
   return only;
 }
 
-async function placeIfThere(reference: string, host: WorkbookHost): Promise<Place | undefined> {
+async function placeIfThere(reference: string, host: ReadingHost): Promise<Place | undefined> {
   try {
     return placeOf(await host.read(reference));
   } catch (thrown) {
@@ -82,7 +85,7 @@ function besides({ sheet, area }: Place, selected: HostRange): boolean {
   return place?.sheet === sheet && place.area.top >= area.top && place.area.top <= area.bottom;
 }
 
-async function readThrough(host: WorkbookHost, reference: string): Promise<HostRange> {
+async function readThrough(host: ReadingHost, reference: string): Promise<HostRange> {
   try {
     return await host.read(reference);
   } catch (thrown) {

@@ -4,13 +4,13 @@ import type { RawArgument } from "../../../functions/frame/cell";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { explain, type Explanation } from "../../../functions/frame/explain";
 import { runFunction } from "../../../functions/frame/run";
-import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import { HostError, type HostValue } from "../../../hosts/port";
 import { words } from "../../words";
 import { argumentValue } from "./argument-value";
 import { CannotShow } from "./cannot-show";
 import { holdsOwnCall, isPlainValue, ownCalls, parseFormula, textOf, type OwnCall } from "./formula";
 import { cellCount, firstCell } from "./rectangle";
-import { isErrorCode, type Reader } from "./references";
+import { isErrorCode, type Reader, type ReadingHost } from "./references";
 
 const say = words.working;
 
@@ -49,7 +49,7 @@ export interface CellReport {
 }
 
 /** Reads the selected cell and works out again what stands in it. Fails only with what the host says. */
-export async function reportSelection(host: WorkbookHost): Promise<CellReport> {
+export async function reportSelection(host: ReadingHost): Promise<CellReport> {
   const selected = await host.readSelection();
   const shows = selected.values[0]?.[0] ?? null;
   const about = { address: selected.address, shows, isAnError: isErrorCode(shows), message: selected.message };
