@@ -5,6 +5,8 @@ import type { Block } from "./block";
 export interface WorkbookModel {
   readonly starter: string;
   readonly title: string;
+  /** Whose sheets these are, where a workbook holds several such models; stands before every sheet name. */
+  readonly group?: string;
   readonly sheets: readonly SheetModel[];
 }
 

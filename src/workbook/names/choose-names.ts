@@ -13,34 +13,47 @@ export const longestSheetName = 31;
 
 /**
  * Gives every sheet, table and name its final form. When any wished name is taken, all get the same number, so that
- * "Fields 2", Fields_2 and interest_rate_2 are seen to belong together. Tables and defined names share one space.
+ * "Fields 2", Fields2 and interest_rate_2 are seen to belong together. The sheets of a group are told apart by the name
+ * of the group, and count for themselves. Tables and defined names share one space.
  */
 export function chooseNames(model: WorkbookModel, taken: TakenNames): FinalNames {
-  const wished = {
-    sheets: model.sheets.map(({ key, name }) => [key, name] as const),
-    tables: model.sheets.flatMap(({ blocks }) => blocks.flatMap(tableOf)),
-    names: model.sheets.flatMap(({ blocks }) => blocks.flatMap(namesOf)),
-  };
+  const sheets = model.sheets.map(({ key, name }) => [key, name] as const);
+  const tables = model.sheets.flatMap(({ blocks }) => blocks.flatMap(tableOf));
+  const names = model.sheets.flatMap(({ blocks }) => blocks.flatMap(namesOf));
   const takenSheets = folded(taken.sheets);
   const takenNames = folded([...taken.names, ...taken.tables]);
-  let round = 1;
-  while (
-    wished.sheets.some(([, name]) => takenSheets.has(fold(sheetInRound(name, round)))) ||
-    [...wished.tables, ...wished.names].some((name) => takenNames.has(fold(nameInRound(name, round))))
-  ) {
-    round += 1;
-  }
+  const sheetIn = (name: string, round: number) => sheetInRound(name, round, model.group);
+  const sheetsFit = (round: number) => sheets.every(([, name]) => !takenSheets.has(fold(sheetIn(name, round))));
+  const namesFit = (round: number) =>
+    tables.every((name) => !takenNames.has(fold(tableInRound(name, round)))) &&
+    names.every((name) => !takenNames.has(fold(nameInRound(name, round))));
+  const both = (round: number) => sheetsFit(round) && namesFit(round);
+  const ofSheets = firstRound(model.group === undefined ? both : sheetsFit);
+  const ofNames = model.group === undefined ? ofSheets : firstRound(namesFit);
   return {
-    sheets: new Map(wished.sheets.map(([key, name]) => [key, sheetInRound(name, round)])),
-    tables: new Map(wished.tables.map((name) => [name, nameInRound(name, round)])),
-    names: new Map(wished.names.map((name) => [name, nameInRound(name, round)])),
+    sheets: new Map(sheets.map(([key, name]) => [key, sheetIn(name, ofSheets)])),
+    tables: new Map(tables.map((name) => [name, tableInRound(name, ofNames)])),
+    names: new Map(names.map((name) => [name, nameInRound(name, ofNames)])),
   };
 }
 
-function sheetInRound(name: string, round: number): string {
-  if (round === 1) return name;
-  const suffix = ` ${round}`;
-  return name.slice(0, longestSheetName - suffix.length).trimEnd() + suffix;
+function firstRound(fits: (round: number) => boolean): number {
+  let round = 1;
+  while (!fits(round)) round += 1;
+  return round;
+}
+
+/** "Fields 2" or, in a group, "Mill Road Fields 2"; what is too long is cut from the group, else from the name. */
+function sheetInRound(name: string, round: number, group: string | undefined): string {
+  const suffix = round === 1 ? "" : ` ${round}`;
+  const room = longestSheetName - suffix.length;
+  if (group === undefined) return name.slice(0, room).trimEnd() + suffix;
+  return `${group.slice(0, Math.max(0, room - name.length - 1)).trimEnd()} ${name}`.slice(0, room).trim() + suffix;
+}
+
+/** Without an underscore: not every engine reads one in the name of a table. */
+function tableInRound(name: string, round: number): string {
+  return round === 1 ? name : `${name}${round}`;
 }
 
 function nameInRound(name: string, round: number): string {

@@ -25,12 +25,27 @@ describe("chooseNames", () => {
   ])("moves everything to the same number when %s is taken, without regard to case", (_, taken) => {
     const names = chooseNames(smallModel, taken);
     expect([...names.sheets.values()]).toEqual(["Terms 2", "Field list 2"]);
-    expect([...names.tables.values()]).toEqual(["Fields_2"]);
+    expect([...names.tables.values()]).toEqual(["Fields2"]);
     expect([...names.names.values()]).toEqual(["interest_2"]);
   });
   it("goes on counting until nothing collides", () => {
     const names = chooseNames(smallModel, { sheets: ["Terms", "Field list 2"], names: ["interest_3"], tables: [] });
     expect(names.sheets.get("terms")).toBe("Terms 4");
+  });
+  it("tells the sheets of a group apart by its name, and their tables by number", () => {
+    const taken = { sheets: ["Terms", "Creek Bend Terms"], names: ["interest"], tables: ["Fields"] };
+    const names = chooseNames({ ...smallModel, group: "Mill Road" }, taken);
+    expect([...names.sheets.values()]).toEqual(["Mill Road Terms", "Mill Road Field list"]);
+    expect([...names.tables.values(), ...names.names.values()]).toEqual(["Fields2", "interest_2"]);
+  });
+  it("cuts the name of a group, not what the sheet is, and numbers two that read alike then", () => {
+    const group = "Windmill Hollow Farm, north side";
+    const taken = { ...nothing, sheets: ["Windmill Hollow Farm Field list"] };
+    const names = chooseNames({ ...smallModel, group }, taken);
+    // 31 letters less " 2" and " Field list" leave 18 of the group; less " 2" and " Terms" leave 23.
+    expect(names.sheets.get("fields")).toBe("Windmill Hollow Fa Field list 2");
+    expect(names.sheets.get("terms")).toBe("Windmill Hollow Farm, n Terms 2");
+    for (const name of names.sheets.values()) expect(name.length).toBeLessThanOrEqual(longestSheetName);
   });
   it("keeps a long sheet name within what a spreadsheet takes", () => {
     const [sheet] = smallModel.sheets;
