@@ -16,17 +16,41 @@ async function start(): Promise<void> {
     notice: showNotice,
   });
   darkness.addEventListener("change", () => workbook.setDark(darkness.matches));
+  // A link or bookmark that ends in #empty leaves the example out.
+  const isFirstVisit = workbook.isFirstVisit && location.hash !== "#empty";
+  const narrow = matchMedia("(max-width: 900px)");
   mountPane(part("pane"), workbook.host, {
     kind: "browser",
+    ...(isFirstVisit && { firstVisit: workbook.drawn() }),
+    example: {
+      isUntouched: () => workbook.workbooks.isUntouched(),
+      open: (plan) => workbook.workbooks.openExample(plan),
+    },
+    viewOpened: (view) => arrange(view === "overview" && narrow.matches),
+    gridWanted() {
+      if (narrow.matches) part("grid").scrollIntoView();
+      workbook.focus();
+    },
     saveFile: () => saveFile(workbook),
     workbooks: workbook.workbooks,
     storage: () => localStorage,
   });
+  arrange(isFirstVisit && narrow.matches);
   showReadableSheet(workbook, { button: part("read-as-table"), grid: part("grid"), sheet: part("sheet-table") });
   moveWithF6(workbook);
   void keepOffline();
   // For the browser tests, which cannot read a drawn grid.
   Object.assign(window, { loamsheet: workbook.host });
+}
+
+/** On a narrow page the overview stands before the workbook, for the eye and for the keyboard alike. */
+function arrange(paneFirst: boolean): void {
+  const [pane, page] = [part("pane"), part("page")];
+  if ((page.firstElementChild === pane) === paneFirst) return;
+  const focused = document.activeElement;
+  if (paneFirst) page.prepend(pane);
+  else page.append(pane);
+  if (focused instanceof HTMLElement && pane.contains(focused)) focused.focus();
 }
 
 async function saveFile(workbook: BrowserWorkbook): Promise<string> {

@@ -25,7 +25,10 @@ const types: Readonly<Record<string, string>> = {
 /** The built pages in a real browser, served from this machine. */
 export interface BuiltPages {
   readonly address: string;
-  /** Opens a page in a browser that remembers nothing; options are those of a playwright context. */
+  /**
+   * Opens a page in a browser that remembers nothing; options are those of a playwright context. "index.html" opens to an
+   * empty workbook, "" as a person's first visit does.
+   */
   open(file: string, options?: Parameters<Browser["newContext"]>[0]): Promise<OpenedPage>;
   /** Takes the server away and leaves the browser open, as when the network goes. */
   unplug(): Promise<void>;
@@ -88,7 +91,7 @@ async function openPage(
   page.on("request", (request) => {
     if (!request.url().startsWith(address) && !/^(data|blob):/.test(request.url())) foreign.push(request.url());
   });
-  await page.goto(address + file);
+  await page.goto(address + (file === "index.html" ? `${file}#empty` : file));
   return { page, context, troubles, foreign };
 }
 

@@ -3,7 +3,7 @@ import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import type { Shelf } from "./shelf";
 import type { Grid } from "./start-grid";
-import { isPristine, isWorkbook } from "./workbook-parts";
+import { contentsOf, isPristine, isWorkbook } from "./workbook-parts";
 
 const quietMilliseconds = 400;
 const untitled = "Workbook";
@@ -13,7 +13,7 @@ export type Notice = (sentence: string, needsAttention: boolean) => void;
 
 /** Keeps the open workbook in this browser, a moment after each change, and brings it back when the page opens. */
 export class Autosave {
-  private open = { id: newId(), version: 0 };
+  private open: { id: string; version: number; example?: { contents?: string } } = { id: newId(), version: 0 };
   private timer: ReturnType<typeof setTimeout> | undefined;
   private pending = false;
   private writing: Promise<void> = Promise.resolve();
@@ -54,10 +54,14 @@ export class Autosave {
     return kept.workbook;
   }
 
-  /** From now on a workbook not kept yet is the one that is kept. */
-  async turnToNew(): Promise<void> {
+  /**
+   * From now on a workbook not kept yet is the one that is kept.
+   *
+   * @param isExample whether it is kept only once something in it was changed
+   */
+  async turnToNew({ isExample = false } = {}): Promise<void> {
     await this.settled();
-    this.open = { id: newId(), version: 0 };
+    this.open = { id: newId(), version: 0, ...(isExample && { example: {} }) };
     this.shelf.rememberOpen(this.open.id);
   }
 
@@ -105,8 +109,8 @@ export class Autosave {
     try {
       const workbook = this.workbook.snapshot();
       const { open } = this;
-      // An empty workbook is worth a place once something is in it.
-      if (open.version === 0 && isPristine(workbook)) return;
+      // An empty workbook is worth a place once something is in it, an example once it is changed.
+      if (open.version === 0 && (isPristine(workbook) || isAsGiven(open.example, workbook))) return;
       const isKept = await this.shelf.write(open.id, { version: open.version, workbook }, titleOf(workbook));
       if (isKept) open.version += 1;
       this.notice(isKept ? "Kept in this browser." : openElsewhere, !isKept);
@@ -114,6 +118,14 @@ export class Autosave {
       this.notice(cannotKeep, true);
     }
   }
+}
+
+/** Whether an example is as it was when it was first looked at, right after it opened. */
+function isAsGiven(example: { contents?: string } | undefined, workbook: IWorkbookData): boolean {
+  if (!example) return false;
+  const contents = contentsOf(workbook);
+  example.contents ??= contents;
+  return example.contents === contents;
 }
 
 function titleOf(workbook: IWorkbookData): string {

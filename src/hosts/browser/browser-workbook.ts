@@ -1,3 +1,4 @@
+import { LifecycleService } from "@univerjs/core";
 import type { WorksheetFunction } from "../../functions/frame/declaration";
 import { SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { ILayoutService } from "@univerjs/preset-sheets-core";
@@ -19,6 +20,8 @@ import { startGrid, type Grid } from "./start-grid";
 import { workbookFile } from "./workbook-file";
 import { Workbooks } from "./workbooks";
 
+const quietMilliseconds = 100;
+
 export interface PageSettings {
   /** Id of the element that the grid fills. */
   readonly container: string;
@@ -39,6 +42,8 @@ export class BrowserWorkbook {
     private readonly charts: ChartLayer,
     /** All workbooks kept in this browser, the open one among them. */
     readonly workbooks: Workbooks,
+    /** Whether no workbook had been kept when the page opened. */
+    readonly isFirstVisit: boolean,
   ) {
     this.host = new BrowserHost(grid, workbook, reader);
   }
@@ -52,7 +57,7 @@ export class BrowserWorkbook {
     const shelf = new Shelf();
     const autosave = new Autosave(workbook, shelf, notice);
     const workbooks = new Workbooks(workbook, shelf, autosave);
-    await workbooks.showLast();
+    const isFirstVisit = !(await workbooks.showLast());
     const injector = grid.univer.__getInjector();
     describeFunctions(injector, functions);
     registerFunctions(injector, functions, messages);
@@ -60,7 +65,14 @@ export class BrowserWorkbook {
       if (id === SetFormulaCalculationStartMutation.id) messages.startCalculation();
     });
     const reader = new CellReader(injector, messages);
-    const page = new BrowserWorkbook(grid, workbook, reader, new ChartLayer(grid, workbook, reader), workbooks);
+    const page = new BrowserWorkbook(
+      grid,
+      workbook,
+      reader,
+      new ChartLayer(grid, workbook, reader),
+      workbooks,
+      isFirstVisit,
+    );
     followLinks(grid, workbook);
     refreshRulesOnSpills(grid, workbook);
     sayWhy(grid, workbook, reader);
@@ -69,6 +81,22 @@ export class BrowserWorkbook {
     await lockComputedCells(grid, workbook);
     autosave.watch(grid);
     return page;
+  }
+
+  /** Settles a moment after the grid is drawn, when it can be worked with. */
+  async drawn(): Promise<void> {
+    const { api } = this.grid;
+    const lifecycle = this.grid.univer.__getInjector().get(LifecycleService);
+    if (lifecycle.stage < api.Enum.LifecycleStages.Rendered) {
+      await new Promise<void>((resolve) => {
+        const listening = api.addEvent(api.Event.LifeCycleChanged, ({ stage }) => {
+          if (stage < api.Enum.LifecycleStages.Rendered) return;
+          listening.dispose();
+          resolve();
+        });
+      });
+    }
+    await new Promise<void>((resolve) => setTimeout(resolve, quietMilliseconds));
   }
 
   /** The workbook as an .xlsx file, with everything typed and changed in the grid. */

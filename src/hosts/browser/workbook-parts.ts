@@ -60,6 +60,18 @@ function holdsAnything(cells: IObjectMatrixPrimitiveType<ICellData>): boolean {
   return found;
 }
 
+/** All that a person can have put into a workbook, as one text; what formulas give is left out. */
+export function contentsOf({ sheetOrder, sheets, custom }: IWorkbookData): string {
+  const cellsOf = (id: string) => {
+    const typed: unknown[] = [];
+    new ObjectMatrix(sheets[id]?.cellData ?? {}).forValue((row, column, cell) => {
+      if (cell) typed.push([row, column, cell.s, cell.p, cell.f ?? cell.si ?? cell.v]);
+    });
+    return typed;
+  };
+  return JSON.stringify([custom, sheetOrder.map((id) => [id, sheets[id]?.name, cellsOf(id)])]);
+}
+
 function holdsContent(cell: ICellData | null): boolean {
   return Boolean(cell?.f || cell?.p || (cell?.v ?? "") !== "");
 }

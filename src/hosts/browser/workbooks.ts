@@ -1,9 +1,10 @@
+import type { WorkbookPlan } from "../../workbook/plan";
 import { HostError } from "../port";
 import { cannotRead, type Autosave } from "./autosave";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Shelf, ShelfEntry } from "./shelf";
 import { readFile } from "./workbook-file";
-import { emptyWorkbook, withPlan } from "./workbook-parts";
+import { emptyWorkbook, isPristine, withPlan } from "./workbook-parts";
 
 export interface ListedWorkbook extends ShelfEntry {
   readonly isOpen: boolean;
@@ -17,9 +18,28 @@ export class Workbooks {
     private readonly autosave: Autosave,
   ) {}
 
-  /** Shows the workbook that was open last; an empty one where there is none or it cannot be read. */
-  async showLast(): Promise<void> {
-    this.workbook.show((await this.autosave.last()) ?? emptyWorkbook());
+  /**
+   * Shows the workbook that was open last; an empty one where there is none or it cannot be read.
+   *
+   * @returns whether any is kept, readable or not
+   */
+  async showLast(): Promise<boolean> {
+    const last = await this.autosave.last();
+    this.workbook.show(last ?? emptyWorkbook());
+    const kept = await this.shelf.entries().catch(() => []);
+    return kept.length > 0;
+  }
+
+  /** Whether nothing stands in the open workbook and nothing is being typed into it. */
+  isUntouched(): boolean {
+    return isPristine(this.workbook.snapshot()) && !this.workbook.facade.isCellEditing();
+  }
+
+  /** Puts the open workbook away and opens an example, which is kept only once something in it is changed. */
+  async openExample(plan: WorkbookPlan): Promise<void> {
+    const data = withPlan(emptyWorkbook(), plan, false);
+    await this.autosave.turnToNew({ isExample: true });
+    await this.workbook.open(data);
   }
 
   /** Newest first. */

@@ -1,4 +1,6 @@
 import type { WorkbookHost } from "../../hosts/port";
+import type { WorkbookPlan } from "../../workbook/plan";
+import type { View } from "./state";
 
 /** What surrounds the pane: which host it stands in, and what the page around it can do besides. */
 export interface PaneEnvironment {
@@ -7,6 +9,21 @@ export interface PaneEnvironment {
   readonly saveFile?: () => Promise<string>;
   /** The workbooks that the page keeps. */
   readonly workbooks?: KeptWorkbooks;
+  /** Shows an example plan where the page keeps workbooks. */
+  readonly example?: {
+    /** Whether nothing stands in the open workbook and nothing is being typed into it. */
+    isUntouched(): boolean;
+    /** Puts the open workbook away; the example is kept once something in it is changed. */
+    open(plan: WorkbookPlan): Promise<void>;
+  };
+  /** Settles when the page can be worked with; given only where nothing had been kept when it opened. */
+  readonly firstVisit?: Promise<unknown>;
+  /** Told which part of the pane is open. */
+  readonly viewOpened?: (view: View) => void;
+  /** Brings the grid in sight, where the page may be too narrow to show both. */
+  readonly gridWanted?: () => void;
+  /** What tells the open workbook from others; only where the page does not keep workbooks itself. */
+  readonly workbookId?: () => Promise<string>;
   /** Where preferences are kept. May be missing or refuse: the pane then works without a memory. */
   readonly storage?: () => PreferenceStorage;
   /** Put in front of every key, where several pages share one storage. */

@@ -12,6 +12,8 @@ import { findView } from "./find/view";
 import { headerActions } from "./header/actions";
 import { header } from "./header/view";
 import { memoryOf } from "./memory";
+import { overviewActions, readingSoon, showExampleFirst } from "./overview/actions";
+import { overviewView } from "./overview/view";
 import { sourcesView } from "./sources/view";
 import { startActions } from "./start/actions";
 import { formFrom } from "./start/form";
@@ -27,6 +29,7 @@ export type { KeptWorkbooks, PaneEnvironment, PreferenceStorage } from "./enviro
 const actions: readonly Action[] = [
   ...headerActions,
   ...stripActions,
+  ...overviewActions,
   ...startActions,
   ...findActions,
   ...workingActions,
@@ -42,6 +45,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
   const desk = openDesk(
     {
       ...first,
+      view: environment.firstVisit ? "overview" : first.view,
       start: { ...first.start, form: formFrom(memory.recall()) },
       find: { ...first.find, recent: recentFrom(recentMemory.recall()) },
     },
@@ -51,16 +55,22 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
       environment,
       show: (state) => pane(state, environment),
       changed(before, after) {
+        if (before.view !== after.view) environment.viewOpened?.(after.view);
         if (before.start.form !== after.start.form) memory.keep(after.start.form);
         if (before.find.recent !== after.find.recent) recentMemory.keep(after.find.recent);
       },
     },
   );
   dispatchEvents(root, desk, actions);
+  void environment.firstVisit?.then(() => perform(desk, showExampleFirst, ""));
+  const readPlanSoon = readingSoon(desk);
   // Where a host cannot tell of changes, the button in the view reads the cell.
   host
     .onSelectionChange(() => {
-      if (desk.state().view === "working") perform(desk, showWorking, "");
+      const { view } = desk.state();
+      if (view === "working") perform(desk, showWorking, "");
+      // Reading a whole plan from Excel at every step of the cursor would be slow.
+      if (view === "overview" && host.kind === "browser") readPlanSoon();
     })
     .catch(() => undefined);
 }
@@ -79,6 +89,8 @@ function pane(state: PaneState, environment: PaneEnvironment): HTMLElement {
 
 function view(state: PaneState, environment: PaneEnvironment): HTMLElement {
   switch (state.view) {
+    case "overview":
+      return overviewView(state, environment);
     case "start":
       return startView(state);
     case "find":

@@ -1,16 +1,18 @@
 import { firstFind, type FindState } from "./find/state";
+import { firstOverview, type OverviewState } from "./overview/state";
 import { firstStart, type StartState } from "./start/state";
 import { firstWorking, type WorkingState } from "./working/state";
 import { firstStrip, type StripState } from "./workbook-strip/state";
 
 /** The parts of the pane, in the order of the navigation. */
-export const views = ["start", "find", "working", "sources", "about"] as const;
+export const views = ["overview", "start", "find", "working", "sources", "about"] as const;
 
 export type View = (typeof views)[number];
 
 /** Everything the pane shows, and everything typed into it. */
 export interface PaneState {
   readonly view: View;
+  readonly overview: OverviewState;
   readonly start: StartState;
   readonly find: FindState;
   readonly working: WorkingState;
@@ -23,5 +25,5 @@ export interface PaneState {
 
 /** The pane as it opens. */
 export function firstState(): PaneState {
-  return { view: "start", start: firstStart(), find: firstFind, working: firstWorking, strip: firstStrip };
+  return { view: "start", overview: firstOverview, start: firstStart(), find: firstFind, working: firstWorking, strip: firstStrip };
 }

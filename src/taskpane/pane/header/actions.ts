@@ -2,6 +2,7 @@ import { always, type Action } from "../action";
 import { headingId } from "../parts/text";
 import { views, type View } from "../state";
 import { perform } from "../dispatch";
+import { readOverview } from "../overview/actions";
 import { showWorking } from "../working/actions";
 
 /** Opens a part of the pane. Whatever was typed elsewhere stays as it is. */
@@ -17,6 +18,7 @@ export const openView: Action = {
       headingId(view),
     );
     if (view === "working") perform(desk, showWorking, "");
+    if (view === "overview") perform(desk, readOverview, "");
   },
 };
 
@@ -32,7 +34,7 @@ export const dismissTrouble: Action = {
 };
 
 /** The parts that are worked with, and those that are read. */
-export const mainViews: readonly View[] = ["start", "find", "working"];
+export const mainViews: readonly View[] = ["overview", "start", "find", "working"];
 export const backgroundViews: readonly View[] = ["sources", "about"];
 
 export const headerActions: readonly Action[] = [openView, dismissTrouble];

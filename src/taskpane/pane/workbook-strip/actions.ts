@@ -157,7 +157,7 @@ async function withShelf(
 }
 
 /** What earlier fills added belongs to a workbook that is not open any more. */
-function forgetFills(desk: Desk): void {
+export function forgetFills(desk: Desk): void {
   desk.change((state) => ({ ...state, start: { ...state.start, receipts: [], done: undefined, asking: false } }));
 }
 

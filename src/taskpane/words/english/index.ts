@@ -1,5 +1,6 @@
 import { about } from "./about";
 import { find } from "./find";
+import { overview } from "./overview";
 import { pane } from "./pane";
 import { search } from "./search";
 import { sources } from "./sources";
@@ -7,4 +8,4 @@ import { start } from "./start";
 import { strip } from "./strip";
 import { working } from "./working";
 
-export const english = { pane, start, find, search, working, sources, about, strip };
+export const english = { pane, overview, start, find, search, working, sources, about, strip };

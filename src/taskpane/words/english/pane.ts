@@ -3,6 +3,7 @@ export const pane = {
   name: "Loamsheet",
   navigation: "Parts of the pane",
   views: {
+    overview: "Overview",
     start: "Start a workbook",
     find: "Find a function",
     working: "Show the working",
