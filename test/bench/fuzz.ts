@@ -1,0 +1,64 @@
+import fc from "fast-check";
+import { allFunctions } from "../../src/functions";
+import type { WorksheetFunction } from "../../src/functions/frame";
+import { runFunction } from "../../src/functions/frame/run";
+import { answerTroubles } from "../property/answer-troubles";
+import { anyCall } from "../property/any-call";
+
+/**
+ * Calls every worksheet function with anything a sheet may hand over, many more times than the tests do, and prints
+ * what came of it. Run by hand: npx tsx test/bench/fuzz.ts [calls of each] [function …]
+ *
+ * Times are those of the processor, so that a busy machine does not tell; by cell where a range made one call answer many.
+ */
+const slowestMs = 50;
+/** One call in this many is made twice, to see whether it answers the same. */
+const againEvery = 10;
+
+interface Outcome {
+  readonly name: string;
+  readonly calls: number;
+  readonly cells: number;
+  readonly refused: string;
+  readonly "slowest ms a cell": number;
+  readonly troubles: number;
+}
+
+function fuzz(fn: WorksheetFunction, calls: number, seed: number, tell: (line: string) => void): Outcome {
+  let [cells, errors, slowest, troubles] = [0, 0, 0, 0];
+  const report = (call: unknown, what: string) => {
+    troubles += 1;
+    if (troubles <= 3) tell(`${fn.name}(${JSON.stringify(call)}): ${what}`);
+  };
+  fc.sample(anyCall(fn, { largeRanges: true }), { numRuns: calls, seed }).forEach((call, index) => {
+    const begun = process.cpuUsage();
+    const answer = runFunction(fn, call);
+    const took = process.cpuUsage(begun).user / 1000;
+    const size = answer.length * (answer[0]?.length ?? 1);
+    const each = fn.returns.shape === "table" ? took : took / size;
+    slowest = Math.max(slowest, each);
+    cells += size;
+    errors += answer.flat().filter((cell) => typeof cell === "object").length;
+    const wrong = answerTroubles(answer)[0];
+    if (wrong !== undefined) report(call, wrong);
+    if (each > slowestMs) report(call, `${each.toFixed(0)} ms`);
+    if (index % againEvery === 0 && JSON.stringify(runFunction(fn, call)) !== JSON.stringify(answer)) {
+      report(call, "another answer the second time");
+    }
+  });
+  const refused = `${Math.round((100 * errors) / Math.max(1, cells))} %`;
+  return { name: fn.name, calls, cells, refused, "slowest ms a cell": Number(slowest.toFixed(1)), troubles };
+}
+
+function run(calls: number, names: readonly string[]): number {
+  const chosen = allFunctions.filter(({ name }) => names.length === 0 || names.includes(name));
+  const outcomes = chosen.map((fn, index) => fuzz(fn, calls, 4000 + index, (line) => console.log(line.slice(0, 400))));
+  console.table(outcomes);
+  const troubles = outcomes.reduce((sum, outcome) => sum + outcome.troubles, 0);
+  const all = outcomes.reduce((sum, outcome) => sum + outcome.calls, 0);
+  console.log(`${chosen.length} functions, ${all.toLocaleString("en-US")} calls, ${troubles} troubles`);
+  return troubles;
+}
+
+const [calls = "10000", ...names] = process.argv.slice(2);
+process.exit(run(Number(calls), names) === 0 ? 0 : 1);
