@@ -4,6 +4,9 @@ import type { Cited } from "../../reference/table";
 import { harvestLimits } from "./harvest-limits";
 import { storageDays } from "./storage-days";
 
+/** Two years of days would fit. */
+const mostPeriods = 1000;
+
 export interface StoragePeriods {
   readonly days: readonly number[];
   readonly moisturesPct: readonly number[];
@@ -26,6 +29,9 @@ export interface StorageUsed {
  * @source ndsu-storage-2010
  */
 export function storageUsed({ days, moisturesPct, temperaturesF }: StoragePeriods): StorageUsed {
+  if (days.length > mostPeriods) {
+    refuse({ kind: "tooLarge", argument: "days", received: days.length, max: mostPeriods });
+  }
   sameLength("moistures", moisturesPct, days);
   sameLength("temperatures", temperaturesF, days);
   const cited = new Set<Cited>();

@@ -64,4 +64,9 @@ describe("storageUsed", () => {
     const uneven = { days: [5, 60, 3], moisturesPct: [20, 16], temperaturesF: [60] };
     expect(faultOf(() => storageUsed(uneven))).toMatchObject({ kind: "sizesDiffer" });
   });
+  it("takes a thousand periods and no more", () => {
+    const days = Array.from({ length: 1001 }, () => 1);
+    const sum = { days, moisturesPct: [15], temperaturesF: [50] };
+    expect(faultOf(() => storageUsed(sum))).toMatchObject({ kind: "tooLarge", max: 1000 });
+  });
 });
