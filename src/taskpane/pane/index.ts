@@ -2,6 +2,8 @@ import type { WorkbookHost } from "../../hosts/port";
 import { aboutActions } from "./about/actions";
 import { aboutView } from "./about/view";
 import type { Action } from "./action";
+import { checkActions } from "./check/actions";
+import { checkView } from "./check/view";
 import { openDesk } from "./desk";
 import { dispatchEvents, perform } from "./dispatch";
 import { element } from "./element";
@@ -33,6 +35,7 @@ const actions: readonly Action[] = [
   ...startActions,
   ...findActions,
   ...workingActions,
+  ...checkActions,
   ...aboutActions,
 ];
 
@@ -97,6 +100,8 @@ function view(state: PaneState, environment: PaneEnvironment): HTMLElement {
       return findView(state);
     case "working":
       return workingView(state);
+    case "check":
+      return checkView(state);
     case "sources":
       return sourcesView(state);
     case "about":

@@ -1,3 +1,4 @@
+import { firstCheck, type CheckState } from "./check/state";
 import { firstFind, type FindState } from "./find/state";
 import { firstOverview, type OverviewState } from "./overview/state";
 import { firstStart, type StartState } from "./start/state";
@@ -5,7 +6,7 @@ import { firstWorking, type WorkingState } from "./working/state";
 import { firstStrip, type StripState } from "./workbook-strip/state";
 
 /** The parts of the pane, in the order of the navigation. */
-export const views = ["overview", "start", "find", "working", "sources", "about"] as const;
+export const views = ["overview", "start", "find", "working", "check", "sources", "about"] as const;
 
 export type View = (typeof views)[number];
 
@@ -16,6 +17,7 @@ export interface PaneState {
   readonly start: StartState;
   readonly find: FindState;
   readonly working: WorkingState;
+  readonly check: CheckState;
   readonly strip: StripState;
   /** The person has just had the form emptied. */
   readonly forgotten?: boolean;
@@ -25,5 +27,5 @@ export interface PaneState {
 
 /** The pane as it opens. */
 export function firstState(): PaneState {
-  return { view: "start", overview: firstOverview, start: firstStart(), find: firstFind, working: firstWorking, strip: firstStrip };
+  return { view: "start", overview: firstOverview, start: firstStart(), find: firstFind, working: firstWorking, check: firstCheck, strip: firstStrip };
 }

@@ -1,4 +1,5 @@
 import { always, type Action } from "../action";
+import { lookItOver } from "../check/actions";
 import { headingId } from "../parts/text";
 import { views, type View } from "../state";
 import { perform } from "../dispatch";
@@ -18,6 +19,7 @@ export const openView: Action = {
       headingId(view),
     );
     if (view === "working") perform(desk, showWorking, "");
+    if (view === "check") perform(desk, lookItOver, "");
     if (view === "overview") perform(desk, readOverview, "");
   },
 };
@@ -34,7 +36,7 @@ export const dismissTrouble: Action = {
 };
 
 /** The parts that are worked with, and those that are read. */
-export const mainViews: readonly View[] = ["overview", "start", "find", "working"];
+export const mainViews: readonly View[] = ["overview", "start", "find", "working", "check"];
 export const backgroundViews: readonly View[] = ["sources", "about"];
 
 export const headerActions: readonly Action[] = [openView, dismissTrouble];

@@ -1,4 +1,5 @@
 import { about } from "./about";
+import { check } from "./check";
 import { find } from "./find";
 import { overview } from "./overview";
 import { pane } from "./pane";
@@ -8,4 +9,4 @@ import { start } from "./start";
 import { strip } from "./strip";
 import { working } from "./working";
 
-export const english = { pane, overview, start, find, search, working, sources, about, strip };
+export const english = { pane, overview, start, find, search, working, check, sources, about, strip };

@@ -7,6 +7,7 @@ export const pane = {
     start: "Start a workbook",
     find: "Find a function",
     working: "Show the working",
+    check: "Check this workbook",
     sources: "Sources",
     about: "About",
   },

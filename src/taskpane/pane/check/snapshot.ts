@@ -1,0 +1,100 @@
+import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
+import { HostError, type HostRange, type TakenNames } from "../../../hosts/port";
+import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/sheet-cells";
+import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
+import type { Area } from "../../../workbook/plan";
+import type { ReadingHost } from "../working/references";
+
+/** A workbook as it was read, answering the questions that the working asks of a host, without going back to it. */
+export class Snapshot implements ReadingHost {
+  private selected: CellPlace | undefined;
+
+  constructor(private readonly reading: WorkbookReading) {}
+
+  select(place: CellPlace): this {
+    this.selected = place;
+    return this;
+  }
+
+  async readSelection(): Promise<HostRange> {
+    if (!this.selected) throw notThere("the selection");
+    const { sheet, row, column } = this.selected;
+    return this.at(sheet, { top: row, bottom: row, left: column, right: column });
+  }
+
+  async read(reference: string): Promise<HostRange> {
+    const place = parseAddress(reference) ?? this.named(reference) ?? this.tableColumn(reference);
+    if (place?.sheet === undefined) throw notThere(reference);
+    return this.at(place.sheet, place.area);
+  }
+
+  async taken(): Promise<TakenNames> {
+    const { sheets, names } = this.reading;
+    return {
+      sheets: sheets.map(({ name }) => name),
+      names: names.map(({ name }) => name),
+      tables: sheets.flatMap(({ tables }) => tables.map(({ name }) => name)),
+    };
+  }
+
+  private named(reference: string) {
+    return this.reading.names.find(({ name }) => same(name, reference));
+  }
+
+  /** The body of a table column, Table[Column]. */
+  private tableColumn(reference: string): { sheet: string; area: Area } | undefined {
+    const [, name = "", written = ""] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(reference) ?? [];
+    const head = written.replace(/'(.)/g, "$1");
+    for (const sheet of this.reading.sheets) {
+      const table = sheet.tables.find((one) => same(one.name, name));
+      if (!table) continue;
+      const { top, bottom, left, right } = table.area;
+      for (let column = left; column <= right; column++) {
+        if (!same(wordsAt(sheet, top, column) ?? "", head)) continue;
+        const last = table.totals ? bottom - 1 : bottom;
+        return { sheet: sheet.name, area: { top: top + 1, bottom: last, left: column, right: column } };
+      }
+    }
+    return undefined;
+  }
+
+  private at(name: string, area: Area): HostRange {
+    const sheet = this.reading.sheets.find((one) => same(one.name, name));
+    if (!sheet) throw notThere(name);
+    const message = sheet.messages.get(cellKey(area.top, area.left));
+    return {
+      address: sheetAddress(sheet.name, area),
+      formulas: cellsIn(area, (row, column) => contentAt(sheet, row, column)),
+      values: cellsIn(area, (row, column) => valueAt(sheet, row, column)),
+      ...(message !== undefined && { message }),
+    };
+  }
+}
+
+/** "Fields!B7", as a person names a cell. */
+export function addressOf({ sheet, row, column }: CellPlace): string {
+  return sheetAddress(sheet, { top: row, bottom: row, left: column, right: column });
+}
+
+/** The sheet and the cell in words that need no quotation marks. */
+export function placeInWords({ sheet, row, column }: CellPlace): string {
+  return `${sheet} ${areaAddress({ top: row, bottom: row, left: column, right: column })}`;
+}
+
+export function sheetIn({ sheets }: WorkbookReading, { sheet }: CellPlace): SheetReading | undefined {
+  return sheets.find(({ name }) => name === sheet);
+}
+
+function cellsIn<T>({ top, left, bottom, right }: Area, of: (row: number, column: number) => T): T[][] {
+  return Array.from({ length: bottom - top + 1 }, (_, down) =>
+    Array.from({ length: right - left + 1 }, (__, across) => of(top + down, left + across)),
+  );
+}
+
+function same(one: string, other: string): boolean {
+  return one.toLowerCase() === other.toLowerCase();
+}
+
+function notThere(what: string): HostError {
+  return new HostError(`${what} is not in this workbook.`, "NotThere");
+}
