@@ -1,5 +1,9 @@
 /** Sheets of the farm plan that a person may leave out, in the order they are offered. */
 export const farmParts = {
+  practices: {
+    label: "Practices and trials",
+    says: "Which practices pay, strip trials, the best set within a budget.",
+  },
   harvest: {
     label: "Harvest check",
     says: "Yield counts, losses behind the combine, sell wet or dry, store or sell.",

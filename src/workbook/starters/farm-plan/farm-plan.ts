@@ -3,6 +3,7 @@ import type { StarterChoices } from "../choices";
 import type { FarmPart } from "../farm-parts";
 import { assumptionsSheet } from "./assumptions-sheet";
 import { budgetSheet } from "./budget-sheet";
+import { practiceSheets } from "./decisions/practice-sheets";
 import { farmContext } from "./farm-context";
 import { fertilityPlanSheet } from "./fertility-plan-sheet";
 import { fieldsSheet } from "./fields-sheet";
@@ -44,6 +45,7 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
       seedPlanSheet(context),
       budgetSheet(context),
       whatIfSheet(context),
+      ...(has("practices") ? practiceSheets(context) : []),
       ...(has("harvest") ? [harvestCheckSheet(context)] : []),
       summarySheet(context),
     ],

@@ -1,5 +1,6 @@
 import { isWanted, type StarterSheet } from "../starter-sheet";
 import type { FarmPart } from "../farm-parts";
+import { decisionSheets } from "./decisions/decision-sheets";
 
 /** The sheets of a farm plan in order: what each is called and what it is for. Preview and start page list them. */
 export const farmSheets = {
@@ -28,6 +29,7 @@ export const farmSheets = {
   "seed-plan": { name: "Seed plan", purpose: "seeds to plant, units to buy and cost, field by field" },
   budgets: { name: "Crop budgets", purpose: "income, costs and break-evens per acre and per bushel" },
   "what-if": { name: "What if", purpose: "profit for other yields and prices of one crop" },
+  ...decisionSheets,
   "harvest-check": {
     name: "Harvest check",
     purpose: "yield counts, losses, wet or dry, store or sell",

@@ -1,0 +1,30 @@
+import { practiceCrop, practicePlans, type PracticePlan } from "../../../scenario/practice-plans";
+import { trialExamples, type TrialExample } from "../../../scenario/trial-examples";
+import type { FarmContext } from "../farm-context";
+
+/** What the sheets about practices are made from. */
+export interface DecisionContext {
+  /** The crop the practices are for. */
+  readonly crop: string;
+  /** Rows of every table of practices. */
+  readonly rows: number;
+  /** Examples that fill the first rows. */
+  readonly practices: readonly PracticePlan[];
+  readonly trials: readonly TrialExample[];
+}
+
+const practiceRows = 10;
+
+export function decisionContext({ crops, fields, withDemo }: FarmContext): DecisionContext {
+  const crop = crops.find(({ crop: name }) => name === practiceCrop)?.crop ?? crops[0]?.crop ?? "";
+  const hasField = (name: string) => fields.some(({ field }) => field === name);
+  const practices =
+    withDemo && crop === practiceCrop ? practicePlans.filter(({ field }) => field === null || hasField(field)) : [];
+  const isWeighed = (name: string) => practices.some(({ practice }) => practice === name);
+  return {
+    crop,
+    rows: practiceRows,
+    practices,
+    trials: trialExamples.filter(({ practice, field }) => isWeighed(practice) && hasField(field)),
+  };
+}

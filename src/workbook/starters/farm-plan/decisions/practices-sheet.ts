@@ -1,0 +1,54 @@
+import { formula } from "../../../formula/expression";
+import type { ParagraphsBlock, RowsBlock } from "../../../model/block";
+import type { SheetModel } from "../../../model/workbook-model";
+import { tabColors } from "../../tab-colors";
+import { decisionSheets } from "./decision-sheets";
+import { decisionTableBlock, whyExpression } from "./decision-table";
+import type { DecisionContext } from "./decision-context";
+import { practiceDecisions } from "./decision-headers";
+import { practiceListBlock } from "./practice-table";
+import { practiceTermsBlock } from "./practice-terms-block";
+import { trialResultsBlock } from "./trial-results-block";
+
+/** Practices under discussion, what the trials said of them, and what to do about each. */
+export function practicesSheet(context: DecisionContext): SheetModel {
+  return {
+    key: "practices",
+    name: decisionSheets.practices.name,
+    tabColor: tabColors.answer,
+    title: "Practices",
+    answers: "Which practices pay, how likely, and which to adopt, test on strips first, or skip.",
+    blocks: [
+      practiceTermsBlock(context),
+      practiceListBlock(context),
+      trialResultsBlock(),
+      decisionTableBlock(context),
+      whyBlock(context),
+      cautionsBlock(),
+    ],
+    print: { orientation: "portrait", onePage: true },
+  };
+}
+
+function whyBlock({ rows }: DecisionContext): RowsBlock {
+  return {
+    kind: "rows",
+    title: "Why",
+    rows: Array.from({ length: rows }, (_, index) => [
+      { content: formula`INDEX(${practiceDecisions.all("practice")},${index + 1})&""`, style: "body" },
+      { content: whyExpression(formula`${index + 1}`), style: "body" },
+    ]),
+  };
+}
+
+function cautionsBlock(): ParagraphsBlock {
+  return {
+    kind: "paragraphs",
+    style: "caution",
+    paragraphs: [
+      "A profitable average is no promise: a gain is a belief until strips have shown it, and a trial speaks for its field and season.",
+      "Pesticides: the label is the law, for crop, rate, timing and mixing. Treated seed: keep it out of feed and grain. Local rules and licensed practice come before anything listed here.",
+      "Tile and other work that stays for years: weigh it as an investment as well, with a drainage contractor and your tax adviser.",
+    ],
+  };
+}

@@ -1,0 +1,25 @@
+import type { TrialExample } from "../../../scenario/trial-examples";
+import { stripTables, type StripTable } from "./decision-headers";
+import type { DecisionContext } from "./decision-context";
+
+/** A strip trial on a sheet of its own. */
+export interface Trial {
+  /** Counted from 0. */
+  readonly index: number;
+  readonly key: (typeof trialSheetKeys)[number];
+  readonly strips: StripTable;
+  /** The invented trial; undefined for one still to be laid. */
+  readonly example: TrialExample | undefined;
+}
+
+/** Keys of the trial sheets, in order. */
+export const trialSheetKeys = ["trial-1", "trial-2"] as const;
+
+export function trialsOf({ trials }: DecisionContext): Trial[] {
+  return trialSheetKeys.map((key, index) => ({
+    index,
+    key,
+    strips: stripTables[index] ?? stripTables[0],
+    example: trials[index],
+  }));
+}
