@@ -52,7 +52,7 @@ function columnOf(formula: (row: number) => string): WorkbookPlan {
   return { starter: "bench", title: "Bench", sheets: [{ ...emptySheet, cells }], names: [] };
 }
 
-const emptySheet: SheetPlan = {
+export const emptySheet: SheetPlan = {
   name: "Removal",
   columnWidths: [],
   rowHeights: {},
