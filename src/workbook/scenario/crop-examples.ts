@@ -130,3 +130,10 @@ export const cropExamples = {
 
 /** Crops the starters can plan. */
 export type StarterCrop = keyof typeof cropExamples;
+
+/** Published curves of yield by stand to begin with; none is held for wheat. */
+export const usualCurves: Readonly<Record<StarterCrop, string | null>> = {
+  corn: "corn Illinois",
+  soybean: "soybean Illinois",
+  wheat: null,
+};

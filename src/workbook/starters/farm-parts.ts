@@ -1,12 +1,28 @@
 /** Sheets of the farm plan that a person may leave out, in the order they are offered. */
 export const farmParts = {
-  practices: {
-    label: "Practices and trials",
-    says: "Which practices pay, strip trials, the best set within a budget.",
+  stand: {
+    label: "Stand and replant",
+    says: "Counts of a stand, what it may yield, and whether to plant again.",
+  },
+  protection: {
+    label: "Protection program",
+    says: "Herbicide groups, cost and tank for each crop, by active ingredient.",
+  },
+  tillage: {
+    label: "Passes and tillage",
+    says: "What a pass costs, two tillage systems side by side, soil loss.",
+  },
+  drainage: {
+    label: "Tile drainage",
+    says: "Spacing, pipe, cost, and whether the gain pays for it.",
   },
   harvest: {
     label: "Harvest check",
     says: "Yield counts, losses behind the combine, sell wet or dry, store or sell.",
+  },
+  practices: {
+    label: "Practices and trials",
+    says: "Which practices pay, strip trials, the best set within a budget.",
   },
 } as const;
 

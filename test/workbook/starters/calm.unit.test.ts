@@ -11,7 +11,8 @@ describe("rows that are not filled in yet", () => {
     const withExamples = ["Assumptions", "Materials", "Shopping list"];
     const byField = book.plan.sheets.filter(({ name }) => !withExamples.includes(name));
     for (const { name, tables, cells } of byField) {
-      for (const { area } of tables) {
+      // One row a crop, and crops are there from the start.
+      for (const { area } of tables.filter((table) => table.name !== "BestStands")) {
         const computed = cells.filter(
           ({ row, column, style }) =>
             row > area.top && row <= area.bottom && column <= area.right && style.startsWith("computed"),

@@ -8,6 +8,8 @@ import {
 } from "../../../src/workbook/starters";
 import { planOf, show } from "./shown-sheet";
 
+jest.setTimeout(60_000);
+
 const farm = starters.filter(({ key }) => key === "farm-plan").flatMap(({ sheets }) => sheets);
 const choices: readonly (readonly [string, readonly FarmPart[]])[] = [
   ["no part", []],

@@ -4,21 +4,27 @@ import type { FarmPart } from "../farm-parts";
 import { assumptionsSheet } from "./assumptions-sheet";
 import { budgetSheet } from "./budget-sheet";
 import { practiceSheets } from "./decisions/practice-sheets";
+import { drainageSheet } from "./drainage/drainage-sheet";
 import { farmContext } from "./farm-context";
+import { isMade } from "./farm-sheets";
 import { fertilityPlanSheet } from "./fertility-plan-sheet";
 import { fieldsSheet } from "./fields-sheet";
 import { guidesSheet } from "./guides-sheet";
 import { harvestCheckSheet } from "./harvest/harvest-check-sheet";
 import { ledgerSheet, phosphate, potash } from "./ledger-sheet";
 import { limePlanSheet } from "./lime-plan-sheet";
+import { listsSheet } from "./lists-sheet";
 import { materialsSheet } from "./materials-sheet";
 import { productPlanSheet } from "./product-plan-sheet";
+import { protectionSheet } from "./protection/protection-sheet";
 import { rotationPlanSheet } from "./rotation-plan-sheet";
 import { seedPlanSheet } from "./seed-plan-sheet";
 import { shoppingListSheet } from "./shopping-list-sheet";
 import { soilTestsSheet } from "./soil-tests-sheet";
+import { standSheet } from "./stand/stand-sheet";
 import { startHereSheet } from "./start-here-sheet";
 import { summarySheet } from "./summary-sheet";
+import { tillageSheet } from "./tillage/tillage-sheet";
 import { whatIfSheet } from "./what-if-sheet";
 
 /** A grower's winter planning: field by field, then the whole farm. */
@@ -43,11 +49,16 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
       shoppingListSheet(),
       guidesSheet(context),
       seedPlanSheet(context),
+      ...(has("stand") ? [standSheet(context)] : []),
+      ...(has("protection") ? [protectionSheet(context)] : []),
+      ...(has("tillage") ? [tillageSheet(context)] : []),
+      ...(has("drainage") ? [drainageSheet(context)] : []),
       budgetSheet(context),
       whatIfSheet(context),
       ...(has("practices") ? practiceSheets(context) : []),
       ...(has("harvest") ? [harvestCheckSheet(context)] : []),
       summarySheet(context),
+      ...(isMade("lists", context.parts) ? [listsSheet(context)] : []),
     ],
   };
 }

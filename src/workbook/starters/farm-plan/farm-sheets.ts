@@ -27,6 +27,26 @@ export const farmSheets = {
   "shopping-list": { name: "Shopping list", purpose: "tons and dollars of each material for the farm" },
   guides: { name: "Guides", purpose: "what each published guide asks for one field, side by side" },
   "seed-plan": { name: "Seed plan", purpose: "seeds to plant, units to buy and cost, field by field" },
+  stand: {
+    name: "Stand and replant",
+    purpose: "what a stand counted in spring may yield, and keep or replant",
+    parts: ["stand"],
+  },
+  protection: {
+    name: "Protection program",
+    purpose: "herbicide groups, cost and tank, crop by crop",
+    parts: ["protection"],
+  },
+  tillage: {
+    name: "Passes and tillage",
+    purpose: "cost of a pass, and two tillage systems side by side",
+    parts: ["tillage"],
+  },
+  drainage: {
+    name: "Tile drainage",
+    purpose: "spacing, main, cost and worth of tile in one field",
+    parts: ["drainage"],
+  },
   budgets: { name: "Crop budgets", purpose: "income, costs and break-evens per acre and per bushel" },
   "what-if": { name: "What if", purpose: "profit for other yields and prices of one crop" },
   ...decisionSheets,
@@ -36,6 +56,11 @@ export const farmSheets = {
     parts: ["harvest"],
   },
   summary: { name: "Summary", purpose: "the whole farm on one page, with what matters in words" },
+  lists: {
+    name: "Lists",
+    purpose: "the names that long drop-down lists offer",
+    parts: ["protection", "tillage"],
+  },
 } as const satisfies Record<string, StarterSheet>;
 
 export type FarmSheet = keyof typeof farmSheets;

@@ -179,4 +179,6 @@ export const seedPlan = headersOf("SeedPlan", {
   units: "Units to buy",
   perAcre: "Cost $/ac",
   cost: "Cost $",
+  bestStand: "Stand that pays best plants/ac",
+  bestRate: "Seeds for it seeds/ac",
 });

@@ -12,24 +12,33 @@ import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
 import { seedPlan } from "./headers";
+import { bestStandBlock, ofBestStand } from "./best-stand-block";
 
 const own = seedPlan.own;
 const field = own("field");
 const crop = own("nextCrop");
 
-export function seedPlanSheet({ rows }: FarmContext): SheetModel {
+export function seedPlanSheet(context: FarmContext): SheetModel {
   return {
     key: "seed-plan",
     name: farmSheets["seed-plan"].name,
     tabColor: tabColors.answer,
     title: "Seed plan",
-    answers: "How many seeds to plant for the stand you want, how many units to buy, and what they cost.",
+    answers: "How many seeds to plant for the stand you want, what they cost, and the stand that would pay best.",
     blocks: [
       tableBlock(
         seedPlan,
-        { rows, wholeLabel: "Whole farm" },
-        { ...fieldColumns(), ...rateColumns(), ...costColumns() },
+        { rows: context.rows, wholeLabel: "Whole farm" },
+        { ...fieldColumns(), ...rateColumns(), ...costColumns(), ...bestColumns() },
       ),
+      bestStandBlock(context),
+      {
+        kind: "paragraphs",
+        style: "says",
+        paragraphs: [
+          "The stand that pays best earns most over its seed on the curve chosen; near it an acre earns almost the same. Check the curve against the current bulletin.",
+        ],
+      },
       {
         kind: "paragraphs",
         style: "caution",
@@ -106,5 +115,13 @@ function costColumns() {
       format: formats.dollars,
       whole: sumOfAmounts(seedPlan.all("cost")),
     }),
+  };
+}
+
+function bestColumns() {
+  const look = { width: 13, format: formats.whole };
+  return {
+    bestStand: computed(quiet(ofBestStand(crop, "best")), { ...look, note: "By the curve of the crop, below." }),
+    bestRate: computed(quiet(ofBestStand(crop, "seeds")), look),
   };
 }
