@@ -51,3 +51,18 @@ export const comparison = headersOf("NowAndThen", {
   totalNow: "Profit now $",
   totalThen: "Profit then $",
 });
+
+export const clientTests = headersOf("ClientTests", {
+  field: "Field",
+  crop: "Crop",
+  goal: "Yield bu/ac",
+  ph: "Soil pH",
+  bufferPh: "Buffer pH",
+  phosphorus: "P ppm",
+  potassium: "K ppm",
+  cec: "CEC meq/100 g",
+  organicMatter: "Organic matter %",
+  lime: "Effective lime ton/ac",
+  phosphate: "P2O5 by guide lb/ac",
+  potash: "K2O by guide lb/ac",
+});

@@ -7,12 +7,12 @@ import { pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { cropExamples } from "../../scenario/crop-examples";
 import { cautions, howToRead } from "../start-words";
 import { tabColors } from "../tab-colors";
 import type { ClientContext } from "./client-context";
 import { clientCrops } from "./client-headers";
 import { clientSheets } from "./client-sheets";
+import { soilGuideBlock } from "./client-soil";
 
 export const clientNames = {
   client: "client_name",
@@ -29,13 +29,20 @@ export function clientSheet(context: ClientContext): SheetModel {
     tabColor: tabColors.start,
     title: "Client",
     answers: "Whose plan this is, at which prices, and how to go through it.",
-    blocks: [whoBlock(context), cropsBlock(context), orderBlock(context), howToRead(), cautions()],
+    blocks: [
+      whoBlock(context),
+      cropsBlock(context),
+      ...(context.soil ? [soilGuideBlock(context.soil)] : []),
+      orderBlock(context),
+      howToRead(),
+      cautions(),
+    ],
     widths: [30, 34, 12, 34],
     print: { orientation: "portrait", onePage: true },
   };
 }
 
-function whoBlock({ clientName }: ClientContext): EntriesBlock {
+function whoBlock({ clientName, preparedBy, preparedOn, note }: ClientContext): EntriesBlock {
   return {
     kind: "entries",
     key: "who",
@@ -47,7 +54,7 @@ function whoBlock({ clientName }: ClientContext): EntriesBlock {
       ),
       typedEntry(
         { key: "by", label: "Prepared by", name: clientNames.preparedBy, says: "Your name and license." },
-        null,
+        preparedBy,
       ),
       typedEntry(
         {
@@ -57,7 +64,7 @@ function whoBlock({ clientName }: ClientContext): EntriesBlock {
           name: clientNames.preparedOn,
           says: "The day you hand it over.",
         },
-        null,
+        preparedOn,
       ),
       typedEntry(
         { key: "season", label: "Season", name: clientNames.season, says: "In your own words." },
@@ -65,14 +72,13 @@ function whoBlock({ clientName }: ClientContext): EntriesBlock {
       ),
       typedEntry(
         { key: "note", label: "Note for the report", name: clientNames.note, says: "A sentence or two." },
-        null,
+        note,
       ),
     ],
   };
 }
 
 function cropsBlock({ crops }: ClientContext): TableBlock {
-  const examples = crops.map(({ crop }) => cropExamples[crop]);
   return tableBlock(
     clientCrops,
     { title: "Crops", rows: crops.length },
@@ -86,7 +92,7 @@ function cropsBlock({ crops }: ClientContext): TableBlock {
         format: formats.cents,
         allow: within(limits.price, "Price to plan with, a bushel"),
       }),
-      costPerBushel: typedNumber(pick(examples, "costUsdPerBu"), {
+      costPerBushel: typedNumber(pick(crops, "costUsdPerBu"), {
         width: 14,
         format: formats.cents,
         allow: within(limits.price, "Hauling, drying and storing a bushel"),

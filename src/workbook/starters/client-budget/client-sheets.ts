@@ -6,3 +6,9 @@ export const clientSheets = {
   compare: { name: "Now and then", purpose: "each field today against the same field with the changes agreed" },
   report: { name: "Client report", purpose: "one page to hand over: what changes, what it brings, what to test first" },
 } as const;
+
+/** The sheet that stands among them where there are soil tests. */
+export const clientSoilSheetFacts = {
+  name: "Soil tests",
+  purpose: "what the laboratory found, and what the guide asks for",
+} as const;

@@ -8,21 +8,22 @@ import type { SheetModel } from "../../model/workbook-model";
 import { chartColors } from "../chart-colors";
 import { tabColors } from "../tab-colors";
 import { clientNames } from "./client-sheet";
-import { comparison, proposals } from "./client-headers";
+import type { ClientContext } from "./client-context";
+import { clientTests, comparison, proposals } from "./client-headers";
 import { clientSheets } from "./client-sheets";
 
 const named = (key: keyof typeof clientNames): Reference => ({ to: "name", key: clientNames[key] });
 const whole = (column: string) => place(`${comparison.table}.${column}.whole`);
 
 /** The page a consultant leaves on the table. */
-export function reportSheet(): SheetModel {
+export function reportSheet({ soil }: ClientContext): SheetModel {
   return {
     key: "report",
     name: clientSheets.report.name,
     tabColor: tabColors.summary,
     title: formula`${named("client")}&", "&${named("season")}`,
     answers: "What changes, what it brings, and what to test first.",
-    blocks: [headBlock(), totalsBlock(), findingsBlock(), charts(), closing()],
+    blocks: [headBlock(), totalsBlock(), findingsBlock(soil !== undefined), charts(), closing()],
     widths: [34, 22, 12, 14, 14],
     print: { orientation: "portrait", onePage: true },
   };
@@ -61,8 +62,9 @@ function totalsBlock(): EntriesBlock {
   };
 }
 
-function findingsBlock(): RowsBlock {
-  const sentences = [best(), counted(), dearest(), formula`${named("note")}&""`];
+function findingsBlock(hasSoilTests: boolean): RowsBlock {
+  const soil = hasSoilTests ? [soilSentence()] : [];
+  const sentences = [best(), counted(), dearest(), ...soil, formula`${named("note")}&""`];
   return { kind: "rows", title: "What matters", rows: sentences.map((content) => [{ content, style: "body" }]) };
 }
 
@@ -93,6 +95,15 @@ function dearest(): Expression {
   const name = formula`UPPER(LEFT(${change},1))&MID(${change},2,60)&" in "&${low("field")}`;
   const found = formula`"▼ "&${name}&" needs "&${shown(low("breakEven"), "0.0")}&" bu/ac to pay; "&${shown(low("likely"), "0.0")}&" is likely."`;
   return formula`IF(COUNT(${net})=0,"",IF(MIN(${net})<0,IFERROR(${found},""),"▲ Every change pays at its likely gain."))`;
+}
+
+/** "● By the soil tests 3 of 5 fields call for lime, 4 for phosphate and 5 for potash." */
+function soilSentence(): Expression {
+  const above = (column: "lime" | "phosphate" | "potash") => formula`COUNTIF(${clientTests.all(column)},">0")`;
+  const tested = formula`COUNT(${clientTests.block("ph", "potassium")})`;
+  const fields = formula`COUNTIF(${clientTests.all("field")},"?*")`;
+  const found = formula`"● By the soil tests "&${above("lime")}&" of "&${fields}&" fields call for lime, "&${above("phosphate")}&" for phosphate and "&${above("potash")}&" for potash."`;
+  return formula`IF(${tested}=0,"● Waits for soil tests.",${found})`;
 }
 
 function dollars(value: Term): Expression {

@@ -105,7 +105,7 @@ function demoFieldsFor({ crops, numberOfFields }: StarterChoices): readonly Fiel
 }
 
 /** The lime table and the measure of lime quality of the guide's own region; both can be changed on the sheet. */
-function limeFor(guide: string): FarmContext["lime"] {
+export function limeFor(guide: string): FarmContext["lime"] {
   const { label: method, depthIn } = limeMethods[limeMethodWords.find(guide) ?? "inMiOh"];
   const { label: system, sieves, countsMoisture } = finenessSystems[finenessSystemWords.find(guide) ?? "oh"];
   const depth = depthIn === null ? usualDepthIn : null;
