@@ -22,7 +22,9 @@ function button(name: string): HTMLButtonElement {
 
 async function press(name: string): Promise<void> {
   button(name).click();
-  await new Promise((settled) => setTimeout(settled, 30));
+  // Whatever it begins comes to its end: a look lets the page paint first.
+  do await new Promise((settled) => setTimeout(settled, 30));
+  while (page().includes("Looking through the workbook"));
 }
 
 const page = (): string => document.querySelector(".view")?.textContent ?? "";

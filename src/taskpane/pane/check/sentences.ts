@@ -1,10 +1,18 @@
+import { ArrivedError } from "../../../functions/frame/arguments";
+import { isCellError } from "../../../functions/frame/cell";
+import { runFunction } from "../../../functions/frame/run";
+import { HostError, type HostRange } from "../../../hosts/port";
 import type { CellPlace, ErrorCells, Finding, WorkbookReading } from "../../../workbook/findings";
-import { words } from "../../words";
-import { reportSelection } from "../working/report";
+import { argumentValue } from "../working/argument-value";
+import { CannotShow } from "../working/cannot-show";
+import { ownCalls, parseFormula, type OwnCall } from "../working/formula";
 import { Snapshot } from "./snapshot";
 
 /** More cells than these nobody reads through; the rest stay with the code they show. */
 const mostWorkedOut = 200;
+
+/** Why a cell gives no answer: a sentence of ours, or another cell that shows the same. */
+type Reason = { readonly message: string } | "carried on" | undefined;
 
 /**
  * Cells without an answer, each with its sentence. Where the host keeps the sentences to itself they are worked out
@@ -15,39 +23,58 @@ export async function withSentences(
   reading: WorkbookReading,
 ): Promise<readonly Finding[]> {
   const errors = findings.filter((finding) => finding.kind === "errorCells");
+  if (errors.length === 0) return findings;
   const others = findings.filter((finding) => finding.kind !== "errorCells");
-  const told = await bySentence(errors, reading);
-  const roots = told.filter(({ message }) => message === undefined || !isCarriedOn(message));
-  const shown = roots.length + others.length > 0 ? roots : told;
   const at = findings.findIndex((finding) => finding.kind === "errorCells");
-  return at < 0 ? findings : [...others.slice(0, at), ...shown, ...others.slice(at)];
+  const { roots, carriedOn } = await byReason(errors, new Snapshot(reading));
+  const shown = roots.length + others.length > 0 ? roots : carriedOn;
+  return [...others.slice(0, at), ...shown, ...others.slice(at)];
 }
 
-async function bySentence(errors: readonly ErrorCells[], reading: WorkbookReading): Promise<ErrorCells[]> {
-  const snapshot = new Snapshot(reading);
-  const groups = new Map<string, ErrorCells>();
+async function byReason(errors: readonly ErrorCells[], snapshot: Snapshot) {
+  const roots = new Map<string, ErrorCells>();
+  const carriedOn = new Map<string, ErrorCells>();
   let workedOut = 0;
   for (const error of errors) {
     for (const cell of error.cells) {
-      const known = error.message;
-      const message = known ?? (workedOut++ < mostWorkedOut ? await sentenceOf(cell, snapshot) : undefined);
-      const key = [cell.sheet, cell.column, error.code, message ?? ""].join("|");
-      const before = groups.get(key);
-      const cells = [...(before?.cells ?? []), cell];
-      groups.set(key, { ...error, at: cells[0] ?? cell, message, cells });
+      const known = error.message === undefined ? undefined : { message: error.message };
+      const reason = known ?? (workedOut++ < mostWorkedOut ? await reasonFor(cell, error.code, snapshot) : undefined);
+      const message = typeof reason === "object" ? reason.message : undefined;
+      addTo(reason === "carried on" ? carriedOn : roots, { ...error, message }, cell);
     }
   }
-  return [...groups.values()];
+  return { roots: [...roots.values()], carriedOn: [...carriedOn.values()] };
 }
 
-/** Why the first call in a cell gives no answer. */
-async function sentenceOf(cell: CellPlace, snapshot: Snapshot): Promise<string | undefined> {
-  const { calls } = await reportSelection(snapshot.select(cell));
-  for (const { outcome } of calls) if ("because" in outcome) return outcome.because;
+/** Cells of a column with the same sentence stand together. */
+function addTo(groups: Map<string, ErrorCells>, error: ErrorCells, cell: CellPlace): void {
+  const key = [cell.sheet, cell.column, error.code, error.message ?? ""].join("|");
+  const cells = [...(groups.get(key)?.cells ?? []), cell];
+  groups.set(key, { ...error, at: cells[0] ?? cell, cells });
+}
+
+/** What the calls in a cell say to the arguments they were given. */
+async function reasonFor(cell: CellPlace, code: string, snapshot: Snapshot): Promise<Reason> {
+  const selected = await snapshot.select(cell).readSelection();
+  for (const call of ownCalls(parseFormula(String(selected.formulas[0]?.[0] ?? "")))) {
+    const reason = await reasonOf(call, code, snapshot, selected);
+    if (reason !== undefined) return reason;
+  }
   return undefined;
 }
 
-function isCarriedOn(message: string): boolean {
-  const [, code] = /(#[A-Z/0]+[!?]?)/.exec(message) ?? [];
-  return code !== undefined && message === words.working.arrived(code);
+async function reasonOf({ fn, node }: OwnCall, code: string, host: Snapshot, selected: HostRange): Promise<Reason> {
+  try {
+    const raw = await Promise.all(node.arguments.map((argument) => argumentValue(argument, { host, selected })));
+    const error = runFunction(fn, raw)
+      .flat()
+      .filter(isCellError)
+      .find((one) => one.code === code);
+    if (error === undefined) return undefined;
+    return error.message === undefined ? "carried on" : { message: error.message };
+  } catch (thrown) {
+    if (thrown instanceof ArrivedError) return "carried on";
+    if (thrown instanceof CannotShow || thrown instanceof HostError) return undefined;
+    throw thrown;
+  }
 }

@@ -11,6 +11,7 @@ export class Snapshot implements ReadingHost {
 
   constructor(private readonly reading: WorkbookReading) {}
 
+  /** The cell whose formula is worked out. */
   select(place: CellPlace): this {
     this.selected = place;
     return this;
@@ -18,8 +19,7 @@ export class Snapshot implements ReadingHost {
 
   async readSelection(): Promise<HostRange> {
     if (!this.selected) throw notThere("the selection");
-    const { sheet, row, column } = this.selected;
-    return this.at(sheet, { top: row, bottom: row, left: column, right: column });
+    return this.read(addressOf(this.selected));
   }
 
   async read(reference: string): Promise<HostRange> {
