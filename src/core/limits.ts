@@ -34,4 +34,6 @@ export const limits = {
   grainPrice: { min: 0.5, max: 60, unit: "$/bu" },
   grainYield: { min: 1, max: 1000, unit: "bu/ac" },
   share: { min: 0, max: 100, unit: "%" },
+  confidence: { min: 50, max: 99.9, unit: "%", slip: 0.01 },
+  chance: { min: 0, max: 1, unit: "chance (0 to 1)" },
 } as const satisfies Record<string, Limit>;

@@ -8,7 +8,8 @@ import { responseYield as responseYieldOf } from "../core/curves/response-yield"
 import { curveCautions, highestRate, model, parameters, priceRatio, x, y } from "./curve-arguments";
 import { highestTested, parametersOf } from "./curve-parameters";
 import { compareTable, edgeWords, fitTable, rangeTable, unitWords } from "./curve-table";
-import { line, optional, percent, quantity, worksheetFunction } from "./frame";
+import { line, optional, quantity, worksheetFunction } from "./frame";
+import { confidence } from "./chance";
 
 /** Sixteen pairs printed with their fit in the manual of a statistics package, as a segmented model. */
 const printedRates = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 13, 15, 16].map((rate) => [rate]);
@@ -24,7 +25,7 @@ export const responseFit = worksheetFunction({
     y,
     model: optional(model, "quadratic-plateau", "quadratic-plateau"),
     priceRatio: optional(priceRatio, null, "the best rate is left out"),
-    confidence: optional(percent(curveLimits.confidence, { says: "confidence of the ranges" }), 95, "95"),
+    confidence: confidence(95),
   },
   returns: {
     shape: "table",

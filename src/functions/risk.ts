@@ -1,30 +1,26 @@
 import { moneyLimits } from "../core/money/money-limits";
 import { coinFlipPremium } from "../core/risk/certainty-equivalent";
-import type { Outlook, RangeShape } from "../core/risk/profit-distribution";
+import type { Outlook } from "../core/risk/profit-distribution";
 import { profitOdds as profitOddsOf } from "../core/risk/profit-odds";
 import { profitRange as profitRangeOf, type ProfitRange } from "../core/risk/profit-range";
 import { riskLimits } from "../core/risk/risk-limits";
 import { priceYieldTies } from "../reference/money/price-yield";
+import { chanceUnit } from "./chance";
 import { certainProfit } from "./certain-profit";
 import {
-  choice,
   line,
   optional,
   quantity,
   rate as rateOf,
-  vocabulary,
   worksheetFunction,
   type ArgumentValues,
   type CellOut,
   type WorkingLine,
 } from "./frame";
 import { planDominance } from "./plan-dominance";
+import { rangeShape } from "./range-shape";
 import { revenueSpread } from "./revenue-spread";
 
-const shapeWords = vocabulary<RangeShape>("range shape", {
-  triangular: { label: "triangular", also: ["triangle"] },
-  pert: { label: "PERT", also: ["beta", "beta PERT", "smooth"] },
-});
 const yieldOf = (says: string) => quantity(moneyLimits.yield, { says });
 const priceOf = (says: string) => quantity(moneyLimits.price, { says });
 
@@ -44,11 +40,7 @@ const outlookArguments = {
     "0: they go their own ways",
   ),
   target: optional(quantity(riskLimits.target, { says: "profit to beat" }), 0, "0: no loss"),
-  shape: optional(
-    choice(shapeWords, { says: "how likely values between the three are; PERT leaves less at the ends" }),
-    "triangular",
-    "triangular",
-  ),
+  shape: rangeShape,
   otherIncome: optional(
     quantity(moneyLimits.otherIncome, { says: "income besides the grain: payments, indemnity, straw" }),
     0,
@@ -94,7 +86,7 @@ export const profitOdds = worksheetFunction({
   summary: "Chance that an acre earns more than a target when yield and price are uncertain.",
   asks: ["chance of making money", "odds of a profit", "how likely is a loss"],
   args: outlookArguments,
-  returns: { shape: "one", unit: "of the years", says: "0.7 is 7 years in 10; show it with a % format" },
+  returns: { shape: "one", unit: chanceUnit, says: "0.7 is 7 years in 10; show it with a % format" },
   sources: ["three-point-range", "gaussian-copula", "farmdoc-price-yield-2012"],
   example: {
     call: [100, 150, 200, 4, 4, 4, 500],
@@ -142,7 +134,7 @@ export const profitRange = worksheetFunction({
       ["90th percentile: 1 year in 10 is above", 142.918, "$/ac"],
       ["Mean", 60, "$/ac"],
       ["Standard deviation", 61.237, "$/ac"],
-      ["Chance of 0 $/ac or less", 0.18, "of the years"],
+      ["Chance of 0 $/ac or less", 0.18, "chance (0 to 1)"],
       ["Short of 0 $/ac, mean of all years", 5.4, "$/ac"],
       ["Worst 5 % of the years: below", -42.566, "$/ac"],
       ["Worst 5 % of the years: mean", -58.377, "$/ac"],
@@ -184,7 +176,7 @@ function rangeRows(range: ProfitRange, { target, tail }: { target: number; tail:
     ["90th percentile: 1 year in 10 is above", range.highUsdPerAc, "$/ac"],
     ["Mean", range.meanUsdPerAc, "$/ac"],
     ["Standard deviation", range.sdUsdPerAc, "$/ac"],
-    [`Chance of ${target} $/ac or less`, range.chanceShort, "of the years"],
+    [`Chance of ${target} $/ac or less`, range.chanceShort, chanceUnit],
     [`Short of ${target} $/ac, mean of all years`, range.shortfallUsdPerAc, "$/ac"],
     [`${worst}: below`, range.valueAtRiskUsdPerAc, "$/ac"],
     [`${worst}: mean`, range.tailMeanUsdPerAc, "$/ac"],

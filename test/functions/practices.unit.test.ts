@@ -31,15 +31,13 @@ describe("PRACTICEODDS and PRACTICEDECISION down a column", () => {
     const ask = (show: string) =>
       runFunction(practiceDecision, [4, 6, 8, 27, 4.5, 100, null, null, null, null, show])[0]?.[0];
     expect(ask("reason")).toBe(
-      "It pays with 5 chances in 10 and nets $0.00/ac on average: too close to call. Test on 6 ac; hold off elsewhere meanwhile.",
+      "It pays with 50 % chance and nets $0.00/ac on average: too close to call. Test on 6 ac; hold off elsewhere meanwhile.",
     );
     expect([ask("test acres"), ask("pairs")]).toEqual([6, 6]);
   });
   it("weighs a trial against its cost in the reason", () => {
     const shown = runFunction(practiceDecision, [4, 6, 8, 26, 4.5, 2000, 60, 2, null, null, "reason"])[0]?.[0];
-    expect(shown).toMatch(
-      /^It pays with \d chances in 10 and nets \$1\.00\/ac on average\. \d+ pairs of strips cost \$/,
-    );
+    expect(shown).toMatch(/^It pays with \d+ % chance and nets \$1\.00\/ac on average\. \d+ pairs of strips cost \$/);
   });
   it("refuses gains out of order in that row only", () => {
     const cells = runFunction(practiceOdds, [[[9], [4]], 6, 12, 18, 4.5]);
@@ -51,7 +49,7 @@ describe("PRACTICEODDS and PRACTICEDECISION down a column", () => {
 describe("PRACTICEUPDATE", () => {
   it("adds chance and net when cost and price are given, and waits for the other of the two", () => {
     const table = runFunction(practiceUpdate, [0, 6, 12, 9, 2, 27, 4.5]);
-    expect(table[0]?.slice(5)).toEqual(["Chance that it pays, of 1", "Net, $/ac"]);
+    expect(table[0]?.slice(5)).toEqual(["It pays, chance (0 to 1)", "Net, $/ac"]);
     // Before: the mean 6 is just what pays.
     expect(table[1]?.slice(5)).toEqual([expect.closeTo(0.5, 9), expect.closeTo(0, 9)]);
     expect(messageOf(runFunction(practiceUpdate, [0, 6, 12, 9, 2, 27]))).toBe("waiting for price");

@@ -8,7 +8,7 @@ export const coverLimits = {
   kept: { min: 0, max: 100, unit: "%", slip: 0.01 },
   hits: { min: 0, max: 100_000, unit: "marks" },
   points: { min: 1, max: 100_000, unit: "marks" },
-  confidence: { min: 50, max: 99.9, unit: "%", slip: 0.01 },
+  confidence: limits.confidence,
   bandWidth: { min: 0, max: 60, unit: "in" },
   rowWidth: limits.rowWidth,
   yield: { min: 0, max: 1000, unit: "bu/ac" },

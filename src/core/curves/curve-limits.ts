@@ -1,4 +1,5 @@
 import type { Limit } from "../limit";
+import { limits } from "../limits";
 
 /** Accepted ranges of response curves. Rates run from pounds to seeds an acre; yields may be gains, and fall below 0. */
 export const curveLimits = {
@@ -9,7 +10,7 @@ export const curveLimits = {
   inputPrice: { min: 0, max: 1e6, unit: "$ per unit" },
   cropPrice: { min: 0, max: 10_000, unit: "$/bu" },
   shortfall: { min: 0, max: 1e6, unit: "$/ac" },
-  confidence: { min: 50, max: 99.9, unit: "%", slip: 0.01 },
+  confidence: limits.confidence,
 } as const satisfies Record<string, Limit>;
 
 /** Most pairs of rate and yield in one fit: each is looked at some hundred times. */

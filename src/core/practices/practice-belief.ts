@@ -1,10 +1,7 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
-import { pert, triangular, type ThreePointSpread } from "../statistics/three-point";
+import { threePointSpread, type RangeShape, type ThreePointSpread } from "../statistics/three-point";
 import { practiceLimits } from "./practice-limits";
-
-/** How a range from lowest to highest is filled. */
-export type RangeShape = "triangular" | "pert";
 
 /** What a person expects a practice to gain, bu/ac over doing nothing. */
 export interface GainRange {
@@ -22,7 +19,7 @@ export function practiceBelief(range: GainRange): ThreePointSpread {
   within("highGain", high, practiceLimits.gain);
   if (low > likely) refuseOrder("lowGain", low, "likelyGain", likely);
   if (likely > high) refuseOrder("likelyGain", likely, "highGain", high);
-  return (shape === "pert" ? pert : triangular)({ low, likely, high });
+  return threePointSpread({ low, likely, high }, shape);
 }
 
 function refuseOrder(first: string, low: number, second: string, high: number): never {

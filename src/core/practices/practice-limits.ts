@@ -1,4 +1,5 @@
 import type { Limit } from "../limit";
+import { limits } from "../limits";
 
 /** Accepted ranges for weighing practices. Gains are over doing nothing and may fall below 0. */
 export const practiceLimits = {
@@ -14,5 +15,5 @@ export const practiceLimits = {
   mostPairs: { min: 2, max: 60, unit: "pairs" },
   mostPractices: { min: 0, max: 100, unit: "practices" },
   yield: { min: 0, max: 10_000, unit: "bu/ac" },
-  confidence: { min: 50, max: 99.9, unit: "%", slip: 0.01 },
+  confidence: limits.confidence,
 } as const satisfies Record<string, Limit>;

@@ -2,12 +2,10 @@ import { refuse } from "../fault";
 import { within, type Limit } from "../limit";
 import { moneyLimits } from "../money/money-limits";
 import { normalQuantile } from "../statistics/normal";
-import { pert, triangular, type ThreePoints, type ThreePointSpread } from "../statistics/three-point";
+import { threePointSpread, type RangeShape, type ThreePoints, type ThreePointSpread } from "../statistics/three-point";
 import { averageNormalCdf } from "./average-normal-cdf";
 import type { Distribution } from "./distribution";
 import { riskLimits } from "./risk-limits";
-
-export type RangeShape = "triangular" | "pert";
 
 /** A crop on one acre with its yield and price as lowest, likeliest and highest. */
 export interface Outlook {
@@ -53,9 +51,8 @@ const leastSpread = 1e-6;
  */
 export function profitDistribution(outlook: Outlook): Distribution {
   check(outlook);
-  const make = outlook.shape === "pert" ? pert : triangular;
-  const yields = make(outlook.yieldBuPerAc);
-  const prices = make(outlook.priceUsdPerBu);
+  const yields = threePointSpread(outlook.yieldBuPerAc, outlook.shape);
+  const prices = threePointSpread(outlook.priceUsdPerBu, outlook.shape);
   const { costUsdPerAc, otherIncomeUsdPerAc } = outlook;
   const chance = chanceOf(outlook, yields, prices);
   const corners = cornersOf(outlook);

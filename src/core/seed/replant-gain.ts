@@ -12,8 +12,8 @@ export interface ReplantInput extends Pick<StandYieldInput, "crop" | "guide" | "
   readonly priceUsdPerBu: number;
   /** Terminating, planting, seed net of help, added sprays. */
   readonly costUsdPerAc: number;
-  /** Chance of a good second stand. */
-  readonly chancePct: number;
+  /** Of a good second stand, 0 to 1. */
+  readonly chance: number;
   readonly failYieldBu: number;
   /** What the second stand yields of what the table gives. */
   readonly secondStandPct: number;
@@ -30,8 +30,8 @@ export interface ReplantGain {
   readonly goodYieldBu: number;
   readonly expectedYieldBu: number;
   readonly netPriceUsdPerBu: number;
-  /** Chance of a good second stand that breaks even, %, not bounded; null: no chance does. */
-  readonly breakEvenPct: number | null;
+  /** Chance of a good second stand that breaks even, not held within 0 and 1; null: no chance does. */
+  readonly breakEvenChance: number | null;
 }
 
 /**
@@ -44,11 +44,10 @@ export interface ReplantGain {
  */
 export function replantGain(input: ReplantInput): ReplantGain {
   check(input);
-  const { fullYieldBu, failYieldBu, chancePct, addedDryingUsdPerBu, costUsdPerAc, paymentUsdPerAc } = input;
+  const { fullYieldBu, failYieldBu, chance, addedDryingUsdPerBu, costUsdPerAc, paymentUsdPerAc } = input;
   const { keep, replant } = bothStands(input);
   const keepYieldBu = (fullYieldBu * keep.yieldPct) / 100;
   const goodYieldBu = ((fullYieldBu * replant.yieldPct) / 100) * pctToFraction(input.secondStandPct);
-  const chance = pctToFraction(chancePct);
   const expectedYieldBu = chance * goodYieldBu + (1 - chance) * failYieldBu;
   const netPriceUsdPerBu = input.priceUsdPerBu - input.costUsdPerBu;
   return {
@@ -63,7 +62,7 @@ export function replantGain(input: ReplantInput): ReplantGain {
     goodYieldBu,
     expectedYieldBu,
     netPriceUsdPerBu,
-    breakEvenPct: breakEvenPct(input, keepYieldBu, goodYieldBu, netPriceUsdPerBu),
+    breakEvenChance: breakEvenChance(input, keepYieldBu, goodYieldBu, netPriceUsdPerBu),
   };
 }
 
@@ -79,19 +78,24 @@ function bothStands({ crop, guide, rowWidthIn, keep, replant }: ReplantInput) {
 }
 
 /** The expected yield that breaks even, read back as a chance between the failed and the good stand. */
-function breakEvenPct(input: ReplantInput, keepYieldBu: number, goodYieldBu: number, netPrice: number): number | null {
+function breakEvenChance(
+  input: ReplantInput,
+  keepYieldBu: number,
+  goodYieldBu: number,
+  netPrice: number,
+): number | null {
   const worth = netPrice - input.addedDryingUsdPerBu;
   const spread = goodYieldBu - input.failYieldBu;
   if (worth <= 0 || spread <= 0) return null;
   const neededBu = (keepYieldBu * netPrice + input.costUsdPerAc - input.paymentUsdPerAc) / worth;
-  return (100 * (neededBu - input.failYieldBu)) / spread;
+  return (neededBu - input.failYieldBu) / spread;
 }
 
 function check(input: ReplantInput): void {
   within("yield", input.fullYieldBu, seedLimits.fullYield);
   within("price", input.priceUsdPerBu, seedLimits.grainPrice);
   within("cost", input.costUsdPerAc, seedLimits.costPerAc);
-  within("chance", input.chancePct, seedLimits.chance);
+  within("chance", input.chance, seedLimits.chance);
   within("failYield", input.failYieldBu, seedLimits.yield);
   within("secondStand", input.secondStandPct, seedLimits.survival);
   within("costPerBushel", input.costUsdPerBu, seedLimits.perBushel);

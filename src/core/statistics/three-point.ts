@@ -7,6 +7,9 @@ export interface ThreePoints {
   readonly high: number;
 }
 
+/** How a range from lowest to highest is filled. */
+export type RangeShape = "triangular" | "pert";
+
 /** A distribution over the range from lowest to highest. All are NaN when low ≤ likely ≤ high does not hold. */
 export interface ThreePointSpread {
   readonly mean: number;
@@ -15,6 +18,10 @@ export interface ThreePointSpread {
   cdf(x: number): number;
   /** The value that a share of all values, 0 to 1, lies at or below. */
   quantile(share: number): number;
+}
+
+export function threePointSpread(points: ThreePoints, shape: RangeShape): ThreePointSpread {
+  return shape === "pert" ? pert(points) : triangular(points);
 }
 
 /**

@@ -1,3 +1,4 @@
+import { chanceInWords } from "../statistics/chance-in-words";
 import { studentTCdf } from "../statistics/student-t";
 
 /** A gain as a trial measured it. */
@@ -21,7 +22,8 @@ export interface GainPays {
   readonly netUsdPerAc: number;
   readonly netLowUsdPerAc: number;
   readonly netHighUsdPerAc: number;
-  readonly chancePct: number;
+  /** That it pays, 0 to 1. */
+  readonly chance: number;
 }
 
 /**
@@ -36,7 +38,7 @@ export function gainPays(measured: MeasuredGain, { priceUsdPerBu, costUsdPerAc }
     netUsdPerAc: net(measured.gain),
     netLowUsdPerAc: net(measured.low),
     netHighUsdPerAc: net(measured.high),
-    chancePct: 100 * studentTCdf((measured.gain - paysFromBuPerAc) / measured.standardError, measured.df),
+    chance: studentTCdf((measured.gain - paysFromBuPerAc) / measured.standardError, measured.df),
   };
 }
 
@@ -45,8 +47,8 @@ export function gainInWords(what: string, measured: MeasuredGain, money: GainMon
   const range = `likely between ${tenth(measured.low)} and ${tenth(measured.high)}`;
   const gain = `${what} is ${tenth(measured.gain)} bu/ac, ${range}`;
   if (!money) return `${gain}${measured.low <= 0 && measured.high >= 0 ? "; it may be nothing" : ""}.`;
-  const { chancePct } = gainPays(measured, money);
-  return `${gain}; at $${dollars(money.priceUsdPerBu)} and $${dollars(money.costUsdPerAc)} cost it pays with ${chance(chancePct)} chance.`;
+  const { chance } = gainPays(measured, money);
+  return `${gain}; at $${dollars(money.priceUsdPerBu)} and $${dollars(money.costUsdPerAc)} cost it pays with ${chanceInWords(chance)} chance.`;
 }
 
 function tenth(value: number): string {
@@ -56,10 +58,4 @@ function tenth(value: number): string {
 
 function dollars(value: number): string {
   return Number.isInteger(value) ? String(value) : value.toFixed(2);
-}
-
-/** No trial makes anything certain. */
-function chance(pct: number): string {
-  if (pct > 99) return "over 99 %";
-  return pct < 1 ? "under 1 %" : `${Math.round(pct)} %`;
 }

@@ -1,4 +1,5 @@
 import type { Limit } from "../limit";
+import { limits } from "../limits";
 import { refuse } from "../fault";
 
 /** Accepted ranges of trial quantities. */
@@ -11,7 +12,7 @@ export const trialLimits = {
   blocks: { min: 2, max: 1000, unit: "blocks" },
   layoutBlocks: { min: 2, max: 100, unit: "blocks" },
   treatments: { min: 2, max: 50, unit: "treatments" },
-  confidence: { min: 50, max: 99.9, unit: "%", slip: 0.01 },
+  confidence: limits.confidence,
   power: { min: 10, max: 99, unit: "%", slip: 0.01 },
   seed: { min: 0, max: 1e9, unit: "" },
   position: { min: -1e6, max: 1e6, unit: "" },

@@ -26,7 +26,8 @@ export interface VarietyMean {
   readonly shrunkenMean: number;
   readonly low: number;
   readonly high: number;
-  readonly bestPct: number;
+  /** Chance of being the best, 0 to 1. */
+  readonly bestChance: number;
 }
 
 export interface VarietyMeans {
@@ -71,7 +72,7 @@ export function varietyMeans(input: VarietyMeansInput): VarietyMeans {
       shrunkenMean: value,
       low: value - z * sd,
       high: value + z * sd,
-      bestPct: 100 * (best[place] ?? 0),
+      bestChance: best[place] ?? 0,
     };
   });
   const perMean = locationVariance / named.blocks.length;

@@ -1,6 +1,7 @@
 import { coverCount as coverCountOf } from "../../core/cover/cover-count";
 import { coverLimits } from "../../core/cover/cover-limits";
-import { line, list, optional, percent, quantity, worksheetFunction } from "../frame";
+import { line, list, quantity, worksheetFunction } from "../frame";
+import { confidence } from "../chance";
 
 export const coverCount = worksheetFunction({
   name: "COVERCOUNT",
@@ -14,7 +15,7 @@ export const coverCount = worksheetFunction({
     points: list(quantity(coverLimits.points, { says: "marks" }), {
       says: "marks looked at on each line; one cell stands for every line",
     }),
-    confidence: optional(percent(coverLimits.confidence, { says: "how sure the range shall be" }), 95, "95"),
+    confidence: confidence(95),
   },
   returns: { shape: "table", unit: "%", says: "cover with the low and high end of its range" },
   sources: ["line-transect"],

@@ -1,11 +1,5 @@
-import type { RangeShape } from "../../core/practices/practice-belief";
 import { practiceLimits } from "../../core/practices/practice-limits";
-import { choice, optional, quantity, vocabulary } from "../frame";
-
-export const rangeShapeWords = vocabulary<RangeShape>("range shape", {
-  triangular: { label: "triangular", also: ["triangle"] },
-  pert: { label: "PERT", also: ["beta", "smooth"] },
-});
+import { optional, quantity } from "../frame";
 
 /** The gain of a practice as a person expects it, over doing nothing. */
 export const gainRange = {
@@ -22,19 +16,6 @@ export const seasons = optional(
   1,
   "1",
 );
-export const shape = optional(
-  choice(rangeShapeWords, { says: "how the range is filled: straight slopes, or a smooth curve with thinner ends" }),
-  "triangular",
-  "triangular",
-);
-
-/** "7 chances in 10", for reading aloud. */
-export function chanceWords(chance: number): string {
-  const tenths = Math.round(chance * 10);
-  if (chance > 0 && chance < 0.05) return "fewer than 1 chance in 20";
-  if (chance < 1 && chance > 0.95) return "more than 19 chances in 20";
-  return `${tenths} ${tenths === 1 ? "chance" : "chances"} in 10`;
-}
 
 /** Whole dollars, or cents where they count. */
 export function dollars(usd: number): string {

@@ -1,7 +1,9 @@
+import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceDecision as practiceDecisionOf, type PracticeDecision } from "../../core/practices/practice-decision";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction } from "../frame";
-import { acres, chanceWords, cost, dollars, gainRange, price, seasons, shape } from "./practice-arguments";
+import { acres, cost, dollars, gainRange, price, seasons } from "./practice-arguments";
+import { rangeShape } from "../range-shape";
 import { pairCost, pairSd } from "./practice-strips";
 import { practiceCautions } from "../cautions";
 
@@ -14,7 +16,7 @@ const shownWords = vocabulary<Shown>("decision answer", {
   pairs: { label: "pairs", also: ["pairs of strips", "strips"] },
 });
 
-const ownRule = "then 8 chances in 10 either way are sure enough, our own choice";
+const ownRule = "then 80 % either way is sure enough, our own choice";
 
 export const practiceDecision = worksheetFunction({
   name: "PRACTICEDECISION",
@@ -35,7 +37,7 @@ export const practiceDecision = worksheetFunction({
       "decision",
       "decision",
     ),
-    shape,
+    shape: rangeShape,
   },
   returns: { shape: "one", unit: "", says: "adopt, test or skip; or what show asks for" },
   sources: ["raiffa-schlaifer-1961", "three-point-range"],
@@ -77,7 +79,7 @@ export const practiceDecision = worksheetFunction({
 });
 
 function reasonFor({ decision, odds, strips, testAcres }: PracticeDecision): string {
-  const chance = `it pays with ${chanceWords(odds.chance)} and ${nets(odds.meanNetUsdPerAc)} on average`;
+  const chance = `it pays with ${chanceInWords(odds.chance)} chance and ${nets(odds.meanNetUsdPerAc)} on average`;
   if (strips) return `${sentence(chance)}. ${trialReason(strips)}`;
   if (decision === "adopt") return `${sentence(chance)}: sure enough to go ahead.`;
   if (decision === "skip") return `${sentence(chance)}: not worth the money.`;

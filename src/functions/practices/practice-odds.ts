@@ -1,6 +1,9 @@
+import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceOdds as practiceOddsOf } from "../../core/practices/practice-odds";
 import { line, worksheetFunction } from "../frame";
-import { chanceWords, cost, gainRange, price, shape } from "./practice-arguments";
+import { cost, gainRange, price } from "./practice-arguments";
+import { chanceUnit } from "../chance";
+import { rangeShape } from "../range-shape";
 import { practiceCautions } from "../cautions";
 
 export const practiceOdds = worksheetFunction({
@@ -8,8 +11,8 @@ export const practiceOdds = worksheetFunction({
   family: "practices",
   summary: "Chance that a practice pays for itself.",
   asks: ["will it pay", "chance that fungicide pays", "odds of a practice paying"],
-  args: { ...gainRange, cost, price, shape },
-  returns: { shape: "one", unit: "of the cases", says: "0.7 is 7 chances in 10; show it with a % format" },
+  args: { ...gainRange, cost, price, shape: rangeShape },
+  returns: { shape: "one", unit: chanceUnit, says: "0.7 is 7 chances in 10; show it with a % format" },
   sources: ["three-point-range", "partial-budget"],
   cautions: practiceCautions,
   example: {
@@ -35,6 +38,6 @@ export const practiceOdds = worksheetFunction({
     line("Net on average", result.meanNetUsdPerAc, "$/ac"),
     line("Net at the lowest gain", result.lowNetUsdPerAc, "$/ac"),
     line("Net at the highest gain", result.highNetUsdPerAc, "$/ac"),
-    line("Chance that it pays", chanceWords(result.chance)),
+    line("Chance that it pays", chanceInWords(result.chance)),
   ],
 });

@@ -1,7 +1,10 @@
+import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { practiceUpdate as practiceUpdateOf, type Belief } from "../../core/practices/practice-update";
-import { line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { chanceWords, cost, gainRange, price, shape } from "./practice-arguments";
+import { line, optional, quantity, worksheetFunction } from "../frame";
+import { cost, gainRange, price } from "./practice-arguments";
+import { chanceUnit, confidence } from "../chance";
+import { rangeShape } from "../range-shape";
 import { practiceCautions, winnersShrink } from "../cautions";
 
 export const practiceUpdate = worksheetFunction({
@@ -15,8 +18,8 @@ export const practiceUpdate = worksheetFunction({
     trialError: quantity(practiceLimits.gainError, { says: "standard error of that gain" }),
     cost: optional(cost, null, "the chance that it pays is left out"),
     price: optional(price, null, "the chance that it pays is left out"),
-    confidence: optional(percent(practiceLimits.confidence, { says: "confidence of the ranges" }), 90, "90"),
-    shape,
+    confidence: confidence(90),
+    shape: rangeShape,
   },
   returns: {
     shape: "table",
@@ -60,7 +63,7 @@ export const practiceUpdate = worksheetFunction({
       "SD, bu/ac",
       `Low ${confidence} %, bu/ac`,
       `High ${confidence} %, bu/ac`,
-      ...(after.chance === null ? [] : ["Chance that it pays, of 1", "Net, $/ac"]),
+      ...(after.chance === null ? [] : [`It pays, ${chanceUnit}`, "Net, $/ac"]),
     ],
     ["Before the trial", ...cellsOf(before)],
     ["The trial", ...cellsOf(trial)],
@@ -71,7 +74,7 @@ export const practiceUpdate = worksheetFunction({
     line("Weight of the trial", trialWeight * 100, "%"),
     line("Expected after", after.meanBuPerAc, "bu/ac"),
     line("Give or take (SD)", after.sdBuPerAc, "bu/ac"),
-    ...(after.chance === null ? [] : [line("Chance that it pays", chanceWords(after.chance))]),
+    ...(after.chance === null ? [] : [line("Chance that it pays", chanceInWords(after.chance))]),
   ],
 });
 

@@ -11,6 +11,7 @@ import {
 import { weedCurves, type WeedCurveKey } from "../../reference/protection/weeds";
 import { solutions, type SolutionKey } from "../../reference/protection/solutions";
 import { vocabulary } from "../frame";
+import { yesNoWords } from "../yes-no";
 
 /** The closed word lists of crop protection. */
 export const solutionWords = vocabulary<SolutionKey>("solution", solutions);
@@ -21,9 +22,9 @@ export const productFormWords = vocabulary("product form", {
 });
 
 export const herbicideWords = vocabulary<HerbicideKey>("active ingredient", herbicides);
-export const controlWords = vocabulary("control", {
-  yes: { label: "yes", also: ["effective", "controls", "true", "y", "1"] },
-  no: { label: "no", also: ["not effective", "resistant", "weak", "false", "n"] },
+export const controlWords = yesNoWords("control", {
+  yes: ["effective", "controls"],
+  no: ["not effective", "resistant", "weak"],
 });
 export const riskWords = vocabulary("risk", {
   low: { label: "low", also: [] },

@@ -1,7 +1,17 @@
 import { replantGain as replantGainOf, type ReplantGain, type ReplantInput } from "../../core/seed/replant-gain";
 import { seedLimits } from "../../core/seed/seed-limits";
+import { chanceUnit } from "../chance";
 import { sheetDate } from "../sheet-date";
-import { line, optional, percent, quantity, worksheetFunction, type ArgumentValues, type WorkingLine } from "../frame";
+import {
+  line,
+  optional,
+  percent,
+  quantity,
+  rate,
+  worksheetFunction,
+  type ArgumentValues,
+  type WorkingLine,
+} from "../frame";
 import { checkLines } from "../soil/check-lines";
 import {
   everyStandRow,
@@ -52,9 +62,9 @@ const refinements = {
 };
 
 const chance = optional(
-  percent(seedLimits.chance, { says: "chance of a good second stand" }),
-  100,
-  "100: a good second stand is sure",
+  rate(seedLimits.chance, { says: "chance of a good second stand, 0.8 or 80%" }),
+  1,
+  "1: a good second stand is sure",
 );
 
 const sources = [
@@ -77,7 +87,7 @@ const cautions = [
 
 type Asked = ArgumentValues<typeof asked & typeof refinements>;
 
-function inputOf(values: Asked, chancePct: number): ReplantInput {
+function inputOf(values: Asked, chance: number): ReplantInput {
   return {
     crop: values.crop,
     guide: values.guide,
@@ -92,7 +102,7 @@ function inputOf(values: Asked, chancePct: number): ReplantInput {
     fullYieldBu: values.yield,
     priceUsdPerBu: values.price,
     costUsdPerAc: values.cost,
-    chancePct,
+    chance,
     failYieldBu: values.failYield,
     secondStandPct: values.secondStand,
     costUsdPerBu: values.costPerBushel,
@@ -110,7 +120,7 @@ export const replantGain = worksheetFunction({
   returns: { shape: "one", unit: "$/ac", says: "gain of replanting" },
   sources,
   example: {
-    call: ["corn", "2026-04-28", 24_000, "2026-05-28", 30_000, 180, 4, 50, "Iowa 2001", 100, 0, 90],
+    call: ["corn", "2026-04-28", 24_000, "2026-05-28", 30_000, 180, 4, 50, "Iowa 2001", 1, 0, 90],
     gives: -143.6,
     because: "by hand: (0.90 × 0.90 × 180 - 0.94 × 180) × 4 - 50 = (145.8 - 169.2) × 4 - 50",
   },
@@ -123,7 +133,7 @@ export const replantGain = worksheetFunction({
     line("Net price", result.netPriceUsdPerBu, "$/bu"),
     line("Cost less payment", values.cost - values.payment, "$/ac"),
     line("Replanting gains", result.gainUsdPerAc, "$/ac"),
-    line("Breaks even at", chanceOf(result), "%"),
+    line("Breaks even at", chanceOf(result), chanceUnit),
     line("Mind", "leave a margin: replanting should bring clearly more than the stand you have"),
     ...checkLines(citedOf(result)),
   ],
@@ -137,19 +147,19 @@ export const replantChance = worksheetFunction({
   summary: "Chance of a good second stand at which replanting breaks even, or never when even a sure one loses.",
   asks: ["how sure must the second stand be", "replant break-even"],
   args: { ...asked, ...refinements },
-  returns: { shape: "one", unit: "%", says: "break-even chance; 0 when replanting pays in any case" },
+  returns: { shape: "one", unit: chanceUnit, says: "that breaks even; 0 when replanting pays in any case" },
   sources,
   example: {
     call: ["corn", "2026-04-28", 12_000, "2026-05-12", 30_000, 200, 4, 50, "Iowa 2001", 0, 90],
-    gives: 83.2282,
-    tolerance: 0.001,
+    gives: 0.832282,
+    tolerance: 0.00001,
     because:
       "by hand: May 12 is 7/8 from 100 to 99, 99.125 %; 0.9 × 198.25 = 178.425 bu; (0.68 × 200 + 50 / 4) / 178.425 = 148.5 / 178.425 = 83.23 %",
   },
   cautions,
-  compute: (values) => replantGainOf(inputOf(values, 100)),
+  compute: (values) => replantGainOf(inputOf(values, 1)),
   value: chanceOf,
-  working: (result) => [...standLines(result), line("Breaks even at", chanceOf(result), "%")],
+  working: (result) => [...standLines(result), line("Breaks even at", chanceOf(result), chanceUnit)],
   cites: citedOf,
   everyRow: everyStandRow,
 });
@@ -164,8 +174,8 @@ function standLines({ keep, replant, keepYieldBu, goodYieldBu }: ReplantGain): W
   ];
 }
 
-function chanceOf({ breakEvenPct }: ReplantGain): number | string {
-  return breakEvenPct === null || breakEvenPct > 100 ? "never" : Math.max(0, breakEvenPct);
+function chanceOf({ breakEvenChance }: ReplantGain): number | string {
+  return breakEvenChance === null || breakEvenChance > 1 ? "never" : Math.max(0, breakEvenChance);
 }
 
 function citedOf({ keep, replant }: ReplantGain) {

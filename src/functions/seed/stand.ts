@@ -8,6 +8,7 @@ import { orWord } from "../number-or-word";
 import { checkLines } from "../soil/check-lines";
 import { counts, feetCounted, rowWidth } from "./seed-arguments";
 import { spacingLossWords } from "./seed-words";
+import { confidence } from "../chance";
 
 const rangeHeader = [
   "Low plants/ac",
@@ -27,7 +28,7 @@ export const standRange = worksheetFunction({
     counts,
     rowWidth,
     feetCounted,
-    confidence: optional(percent(seedLimits.confidence, { says: "how sure the range shall be" }), 95, "95"),
+    confidence: confidence(95),
     within: optional(
       percent(seedLimits.countsWithin, { says: "how near to the true stand the mean shall come" }),
       5,

@@ -1,5 +1,6 @@
 import type { BlockTrial, TreatmentResult } from "../../core/trials/block-trial";
 import { gainInWords, gainPays } from "../../core/trials/gain-in-words";
+import { chanceUnit } from "../chance";
 import type { TreatmentMoney } from "./treatment-costs";
 
 export interface BlocksResult {
@@ -18,9 +19,9 @@ const heading = [
   "Gain, bu/ac",
   "Likely from, bu/ac",
   "Likely to, bu/ac",
-  "By luck (p, Holm)",
+  "By luck (Holm), chance (0 to 1)",
 ];
-const moneyHeading = ["Net, $/ac", "Chance it pays, %"];
+const moneyHeading = ["Net, $/ac", "It pays, chance (0 to 1)"];
 
 /** A row per treatment, then label, value and unit of everything else. */
 export function blocksRows(result: BlocksResult): Cell[][] {
@@ -43,7 +44,7 @@ function treatmentRow(result: TreatmentResult, money: TreatmentMoney | null): Ce
   const mine = money?.get(treatment);
   if (!mine) return against;
   const pays = gainPays(againstCheck, mine);
-  return [...against, pays.netUsdPerAc, pays.chancePct];
+  return [...against, pays.netUsdPerAc, pays.chance];
 }
 
 export function blocksWorking({ trial, money }: BlocksResult): Row[] {
@@ -53,7 +54,7 @@ export function blocksWorking({ trial, money }: BlocksResult): Row[] {
     ["CV", trial.cvPct, "%"],
     ["Degrees of freedom", fit.errorDf, ""],
     ["F of treatments", trial.f, ""],
-    ["All alike, by luck (p)", trial.chance, ""],
+    ["All alike, by luck (p)", trial.chance, chanceUnit],
     ["LSD, for planned differences", trial.leastSignificantDifference ?? "differs by pair", "bu/ac"],
     ["Tukey's difference", trial.tukeyDifference ?? "differs by pair", "bu/ac"],
     ["One strip in blocks equals strips without", trial.blockingEfficiency ?? "not with lost strips", "strips"],

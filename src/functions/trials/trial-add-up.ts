@@ -1,7 +1,8 @@
 import { trialAddUp as trialAddUpOf, type AddUp, type Contrast } from "../../core/trials/trial-add-up";
 import { line, worksheetFunction } from "../frame";
-import { confidence, yields } from "./trial-arguments";
+import { yields } from "./trial-arguments";
 import { oneSeason, stripsNotPoints } from "../cautions";
+import { confidence } from "../chance";
 
 type Row = readonly [string, string | number, string | number, string | number, string | number];
 
@@ -15,7 +16,7 @@ export const trialAddUp = worksheetFunction({
     a: yields("yields with the first practice alone, in the same order of blocks"),
     b: yields("yields with the second practice alone, in the same order of blocks"),
     both: yields("yields with both, in the same order of blocks"),
-    confidence,
+    confidence: confidence(90),
   },
   returns: { shape: "table", unit: "bu/ac", says: "a row per gain with its range and chance, then a sentence" },
   sources: ["gomez-gomez-1984", "venables-ripley-2002"],
@@ -27,7 +28,7 @@ export const trialAddUp = worksheetFunction({
   example: {
     call: [[[50], [54]], [[56], [58]], [[53], [59]], [[62], [64]], 90],
     gives: [
-      ["What", "Gain, bu/ac", "Likely from, bu/ac", "Likely to, bu/ac", "By luck (p)"],
+      ["What", "Gain, bu/ac", "Likely from, bu/ac", "Likely to, bu/ac", "By luck, chance (0 to 1)"],
       ["a alone", 5, 1.8135, 8.1865, 0.0345],
       ["b alone", 4, 0.8135, 7.1865, 0.0598],
       ["both together", 11, 7.8135, 14.1865, 0.0039],
@@ -52,7 +53,7 @@ export const trialAddUp = worksheetFunction({
       confidencePct: values.confidence,
     }),
   value: (result) => [
-    ["What", "Gain, bu/ac", "Likely from, bu/ac", "Likely to, bu/ac", "By luck (p)"],
+    ["What", "Gain, bu/ac", "Likely from, bu/ac", "Likely to, bu/ac", "By luck, chance (0 to 1)"],
     ...gainRows(result),
     ["In words", inWords(result), "", "", ""],
   ],

@@ -1,14 +1,7 @@
 import { refuse } from "../../core/fault";
 import type { GainMoney } from "../../core/trials/gain-in-words";
 import { trialLimits } from "../../core/trials/trial-limits";
-import { listWithGaps, optional, percent, quantity, text, type ManyArgument, type OneArgument } from "../frame";
-
-/** How sure a range shall be. On-farm trials usually take 90: wrong once in ten. */
-export const confidence = optional(
-  percent(trialLimits.confidence, { says: "how sure the range shall be; 90 is wrong once in ten" }),
-  90,
-  "90",
-);
+import { listWithGaps, optional, quantity, text, type ManyArgument, type OneArgument } from "../frame";
 
 export const price = optional(
   quantity(trialLimits.price, { says: "price of a bushel, less hauling and drying" }),

@@ -3,8 +3,9 @@ import { trialLimits } from "../../core/trials/trial-limits";
 import { line, listWithGaps, optional, quantity, text, worksheetFunction } from "../frame";
 import { blocksRows, blocksWorking, type BlocksResult } from "./blocks-table";
 import { treatmentCosts } from "./treatment-costs";
-import { confidence, names, price, yields } from "./trial-arguments";
+import { names, price, yields } from "./trial-arguments";
 import { oneSeason, stripsNotPoints, winnersShrink } from "../cautions";
+import { confidence } from "../chance";
 
 export const trialBlocks = worksheetFunction({
   name: "TRIALBLOCKS",
@@ -20,7 +21,7 @@ export const trialBlocks = worksheetFunction({
     treatments: names("treatment of each strip"),
     blocks: names("block of each strip, row for row"),
     yields: yields("yield of each strip, row for row; blank where it was lost"),
-    confidence,
+    confidence: confidence(90),
     check: optional(text({ says: "the treatment the others are held against" }), null, "the first one listed"),
     price,
     costs: optional(
@@ -54,7 +55,7 @@ export const trialBlocks = worksheetFunction({
         "Gain, bu/ac",
         "Likely from, bu/ac",
         "Likely to, bu/ac",
-        "By luck (p, Holm)",
+        "By luck (Holm), chance (0 to 1)",
       ],
       ["late", 3, 41, "a", 11.6667, 7.9647, 15.3686, 0.00188],
       ["early", 3, 31.6667, "b", 2.3333, -1.3686, 6.0353, 0.15502],
@@ -63,7 +64,7 @@ export const trialBlocks = worksheetFunction({
       ["CV", 4.8028, "%", "", "", "", "", ""],
       ["Degrees of freedom", 4, "", "", "", "", "", ""],
       ["F of treatments", 42.875, "", "", "", "", "", ""],
-      ["All alike, by luck (p)", 0.001986, "", "", "", "", "", ""],
+      ["All alike, by luck (p)", 0.001986, "chance (0 to 1)", "", "", "", "", ""],
       ["LSD, for planned differences", 3.7019, "bu/ac", "", "", "", "", ""],
       ["Tukey's difference", 4.752, "bu/ac", "", "", "", "", ""],
       ["One strip in blocks equals strips without", 5.375, "strips", "", "", "", "", ""],

@@ -2,8 +2,9 @@ import { gainInWords, gainPays, type GainMoney } from "../../core/trials/gain-in
 import { pairedGain, type PairedGain } from "../../core/trials/paired-gain";
 import { trialLimits } from "../../core/trials/trial-limits";
 import { line, optional, quantity, worksheetFunction, type CellOut } from "../frame";
-import { confidence, moneyOf, price, yields } from "./trial-arguments";
+import { moneyOf, price, yields } from "./trial-arguments";
 import { oneSeason, stripsNotPoints } from "../cautions";
+import { chanceUnit, confidence } from "../chance";
 
 interface PairsResult {
   readonly measured: PairedGain;
@@ -18,7 +19,7 @@ export const trialPairs = worksheetFunction({
   args: {
     check: yields("yields of the untreated strips, a cell per pair; blank where a strip was lost"),
     treated: yields("yields of the treated strips, in the same order of pairs"),
-    confidence,
+    confidence: confidence(90),
     price,
     cost: optional(quantity(trialLimits.cost, { says: "cost of the treatment" }), null, "no money"),
   },
@@ -44,14 +45,14 @@ export const trialPairs = worksheetFunction({
       ["Likely to", 8.282, "bu/ac"],
       ["t", 3.2298, ""],
       ["Degrees of freedom", 5, ""],
-      ["Chance of such a gain by luck (p)", 0.0232, ""],
-      ["The same by swapping strips (p)", 0.0625, ""],
-      ["Smallest gain seen eight times in ten", 4.5863, "bu/ac"],
+      ["Chance of such a gain by luck (p)", 0.0232, "chance (0 to 1)"],
+      ["The same by swapping strips (p)", 0.0625, "chance (0 to 1)"],
+      ["Smallest gain seen with 80 % chance", 4.5863, "bu/ac"],
       ["Gain that pays", 4.1111, "bu/ac"],
       ["Net", 4.45, "$/ac"],
       ["Net likely from", -9.868, "$/ac"],
       ["Net likely to", 18.768, "$/ac"],
-      ["Chance that it pays", 72.069, "%"],
+      ["Chance that it pays", 0.72069, "chance (0 to 1)"],
       [
         "In words",
         "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
@@ -82,9 +83,13 @@ function pairRows({ measured, money }: PairsResult): (readonly [string, Extract<
     ["Likely to", measured.high, "bu/ac"],
     ["t", measured.t, ""],
     ["Degrees of freedom", measured.df, ""],
-    ["Chance of such a gain by luck (p)", measured.chance, ""],
-    ["The same by swapping strips (p)", measured.flipChance ?? "more than 12 pairs", ""],
-    ["Smallest gain seen eight times in ten", measured.smallestSeen, "bu/ac"],
+    ["Chance of such a gain by luck (p)", measured.chance, chanceUnit],
+    [
+      "The same by swapping strips (p)",
+      measured.flipChance ?? "more than 12 pairs",
+      measured.flipChance === null ? "" : chanceUnit,
+    ],
+    ["Smallest gain seen with 80 % chance", measured.smallestSeen, "bu/ac"],
   ];
   return [...rows, ...moneyRows(measured, money), ["In words", gainInWords("The gain", measured, money), ""]];
 }
@@ -97,6 +102,6 @@ function moneyRows(measured: PairedGain, money: GainMoney | null): Row[] {
     ["Net", pays.netUsdPerAc, "$/ac"],
     ["Net likely from", pays.netLowUsdPerAc, "$/ac"],
     ["Net likely to", pays.netHighUsdPerAc, "$/ac"],
-    ["Chance that it pays", pays.chancePct, "%"],
+    ["Chance that it pays", pays.chance, chanceUnit],
   ];
 }

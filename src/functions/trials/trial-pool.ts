@@ -1,7 +1,7 @@
 import { trialLimits } from "../../core/trials/trial-limits";
 import { trialPool as trialPoolOf, type TrialPool } from "../../core/trials/trial-pool";
 import { line, listWithGaps, quantity, worksheetFunction } from "../frame";
-import { confidence } from "./trial-arguments";
+import { chanceUnit, confidence } from "../chance";
 
 type Row = readonly [string, string | number, string];
 
@@ -15,7 +15,7 @@ export const trialPool = worksheetFunction({
     standardErrors: listWithGaps(quantity(trialLimits.standardError, { says: "standard error" }), {
       says: "standard error of each gain, in the same order",
     }),
-    confidence,
+    confidence: confidence(90),
   },
   returns: { shape: "table", unit: "bu/ac", says: "a row per result with its value and unit" },
   sources: ["dersimonian-laird-1986", "knapp-hartung-2003", "higgins-2009"],
@@ -32,12 +32,12 @@ export const trialPool = worksheetFunction({
       ["Standard error", 1.6992, "bu/ac"],
       ["Likely from", -0.7711, "bu/ac"],
       ["Likely to", 8.6643, "bu/ac"],
-      ["Chance of such a gain by luck (p)", 0.0809, ""],
+      ["Chance of such a gain by luck (p)", 0.0809, "chance (0 to 1)"],
       ["A new field, likely from", -6.1207, "bu/ac"],
       ["A new field, likely to", 14.0139, "bu/ac"],
       ["True gains differ by (SD)", 2.7483, "bu/ac"],
       ["Differences between fields (Q)", 10.8357, ""],
-      ["Such differences by luck (p)", 0.0285, ""],
+      ["Such differences by luck (p)", 0.0285, "chance (0 to 1)"],
       ["Share of differences that is real", 63.085, "%"],
       ["Gain if all fields were alike", 3.6261, "bu/ac"],
     ],
@@ -63,12 +63,12 @@ function poolRows(pool: TrialPool): Row[] {
     ["Standard error", pool.standardError, "bu/ac"],
     ["Likely from", pool.low, "bu/ac"],
     ["Likely to", pool.high, "bu/ac"],
-    ["Chance of such a gain by luck (p)", pool.chance, ""],
+    ["Chance of such a gain by luck (p)", pool.chance, chanceUnit],
     ["A new field, likely from", newField?.low ?? "needs three fields", newField ? "bu/ac" : ""],
     ["A new field, likely to", newField?.high ?? "needs three fields", newField ? "bu/ac" : ""],
     ["True gains differ by (SD)", pool.betweenSd, "bu/ac"],
     ["Differences between fields (Q)", pool.q, ""],
-    ["Such differences by luck (p)", pool.qChance, ""],
+    ["Such differences by luck (p)", pool.qChance, chanceUnit],
     ["Share of differences that is real", pool.realSharePct, "%"],
     ["Gain if all fields were alike", pool.fixedGain, "bu/ac"],
   ];

@@ -1,7 +1,7 @@
 import { trialLimits } from "../../core/trials/trial-limits";
 import { trialPower as trialPowerOf, trialSize as trialSizeOf, type TrialPower } from "../../core/trials/trial-power";
 import { line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
-import { confidence } from "./trial-arguments";
+import { chanceUnit, confidence } from "../chance";
 
 const stripSD = quantity(trialLimits.stripSd, {
   says: "standard deviation from strip to strip inside a block; from your own past trials, 3 to 6 % of the yield where none is known",
@@ -20,11 +20,11 @@ export const trialSize = worksheetFunction({
   args: {
     gainToSee: quantity(trialLimits.gainToSee, { says: "smallest gain worth finding" }),
     stripSD,
-    confidence,
+    confidence: confidence(90),
     power: optional(
       percent(trialLimits.power, { says: "chance that a gain that is there shows as clear" }),
       80,
-      "80: seen eight times in ten",
+      "80: seen 8 times in 10",
     ),
     treatments,
   },
@@ -63,14 +63,15 @@ export const trialPower = worksheetFunction({
     gain: quantity(trialLimits.gainToSee, { says: "true gain" }),
     stripSD,
     blocks: quantity(trialLimits.blocks, { says: "blocks in the trial" }),
-    confidence,
+    confidence: confidence(90),
     treatments,
   },
-  returns: { shape: "one", unit: "%", says: "chance that the trial shows it as clear" },
+  returns: { shape: "one", unit: chanceUnit, says: "that the trial shows it as clear; show it with a % format" },
   sources: ["student-1908", "gomez-gomez-1984"],
   example: {
     call: [8, 9 / Math.SQRT2, 6, 95],
-    gives: 42.202,
+    gives: 0.42202,
+    tolerance: 0.00005,
     because: "by the noncentral t in another program (SciPy): six pairs, a gain of 8, an SD of the difference of 9",
   },
   compute: (values) =>
@@ -83,7 +84,7 @@ export const trialPower = worksheetFunction({
       },
       values.blocks,
     ),
-  value: (result) => result.powerPct,
+  value: (result) => result.powerPct / 100,
   working: (result) => powerWorking(result),
 });
 

@@ -1,11 +1,10 @@
 import { varietyMeans as varietyMeansOf } from "../../core/trials/variety-means";
-import { line, listWithGaps, optional, choice, vocabulary, worksheetFunction } from "../frame";
-import { confidence, names, yields } from "./trial-arguments";
+import { line, listWithGaps, optional, choice, worksheetFunction } from "../frame";
+import { names, yields } from "./trial-arguments";
+import { confidence } from "../chance";
+import { yesNoWords } from "../yes-no";
 
-const yesNo = vocabulary<"yes" | "no">("answer", {
-  yes: { label: "yes", also: ["y", "true", "x", "1"] },
-  no: { label: "no", also: ["n", "false", "0"] },
-});
+const yesNo = yesNoWords("answer");
 
 export const varietyMeans = worksheetFunction({
   name: "VARIETYMEANS",
@@ -26,7 +25,7 @@ export const varietyMeans = worksheetFunction({
       null,
       "all are ranked",
     ),
-    confidence,
+    confidence: confidence(90),
   },
   returns: {
     shape: "table",
@@ -52,11 +51,11 @@ export const varietyMeans = worksheetFunction({
         "Shrunken mean, bu/ac",
         "Likely from, bu/ac",
         "Likely to, bu/ac",
-        "Chance of being best, %",
+        "Best, chance (0 to 1)",
       ],
-      ["B", 3, 194, 191.2413, 187.6739, 194.8088, 63.0254],
-      ["A", 3, 190, 189.7878, 186.2204, 193.3552, 28.5847],
-      ["C", 3, 185, 187.9709, 184.4034, 191.5383, 8.3899],
+      ["B", 3, 194, 191.2413, 187.6739, 194.8088, 0.630254],
+      ["A", 3, 190, 189.7878, 186.2204, 193.3552, 0.285847],
+      ["C", 3, 185, 187.9709, 184.4034, 191.5383, 0.083899],
     ],
     because:
       "by hand: mean square of varieties 61, of error 38.833; variety variance (61 - 38.833) / 3 = 7.389, so 0.3634 of each difference from 189.667 is kept; chances from another program (SciPy)",
@@ -77,7 +76,7 @@ export const varietyMeans = worksheetFunction({
       "Shrunken mean, bu/ac",
       "Likely from, bu/ac",
       "Likely to, bu/ac",
-      "Chance of being best, %",
+      "Best, chance (0 to 1)",
     ],
     ...result.varieties.map((row) => [
       row.variety,
@@ -86,7 +85,7 @@ export const varietyMeans = worksheetFunction({
       row.shrunkenMean,
       row.low,
       row.high,
-      row.bestPct,
+      row.bestChance,
     ]),
   ],
   working: (result) => [

@@ -45,6 +45,7 @@ export const formats = {
   cents: "$#,##0.00_);-$#,##0.00_)",
   perPound: "$0.000_)",
   rate: "0.0%_)",
+  chance: "0%_)",
   ph: "0.0_)",
   date: "yyyy-mm-dd",
 } as const;

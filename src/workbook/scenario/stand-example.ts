@@ -21,7 +21,7 @@ export const standExample = {
 
 /** What planting again costs and how sure it is. */
 export const replantTerms = {
-  chancePct: 85,
+  chance: 0.85,
   failYieldBuPerAc: 60,
   secondStandPct: 90,
   killUsdPerAc: 14,

@@ -1,8 +1,9 @@
 import { certaintyEquivalent, coinFlipPremium } from "../../../src/core/risk/certainty-equivalent";
 import { planDominance } from "../../../src/core/risk/plan-dominance";
-import { profitDistribution, type Outlook, type RangeShape } from "../../../src/core/risk/profit-distribution";
+import { profitDistribution, type Outlook } from "../../../src/core/risk/profit-distribution";
 import { riskMeasures } from "../../../src/core/risk/risk-measures";
 import { normalCdf } from "../../../src/core/statistics/normal";
+import type { RangeShape } from "../../../src/core/statistics/three-point";
 import outlooks from "./profit-outlooks.fixture.json";
 
 type Row = (typeof outlooks)[number];

@@ -16,7 +16,7 @@ const replant = (over: Partial<ReplantInput> = {}) =>
     fullYieldBu: 180,
     priceUsdPerBu: 4,
     costUsdPerAc: 50,
-    chancePct: 100,
+    chance: 1,
     failYieldBu: 0,
     secondStandPct: 90,
     costUsdPerBu: 0,
@@ -30,20 +30,20 @@ describe("University of Nebraska 2009: 24,000 of April 28 against 30,000 of May 
     expect(replant().gainUsdPerAc).toBeCloseTo(-143.6, 10);
   });
   it("and no chance of a good stand would save it: (169.2 + 12.5) / 145.8 is above 1", () => {
-    expect(replant().breakEvenPct).toBeCloseTo(124.62, 2);
+    expect(replant().breakEvenChance).toBeCloseTo(1.2462, 4);
   });
 });
 
 describe("replantGain by hand", () => {
   it("weighs a good and a failed stand: 0.8 × 145.8 + 0.2 × 50 = 126.64", () => {
-    expect(replant({ chancePct: 80, failYieldBu: 50 }).expectedYieldBu).toBeCloseTo(126.64, 10);
+    expect(replant({ chance: 0.8, failYieldBu: 50 }).expectedYieldBu).toBeCloseTo(126.64, 10);
   });
   it("takes costs of a bushel off both, added drying off the second: -23.4 × 3.5 - 0.1 × 145.8 - 50 + 20", () => {
     const gain = replant({ costUsdPerBu: 0.5, addedDryingUsdPerBu: 0.1, paymentUsdPerAc: 20 }).gainUsdPerAc;
     expect(gain).toBeCloseTo(-81.9 - 14.58 - 30, 10);
   });
   it("has no break-even chance where a good stand is no better than a failed one", () => {
-    expect(replant({ failYieldBu: 150 }).breakEvenPct).toBeNull();
+    expect(replant({ failYieldBu: 150 }).breakEvenChance).toBeNull();
   });
   it("refuses a second planting before the first, and names its own arguments", () => {
     const early = { plantedOn: april28 - 10, standPerAc: 30_000, hybrid: "full" } as const;
@@ -71,9 +71,9 @@ describe("replantGain as laws", () => {
             costUsdPerAc: cost,
             addedDryingUsdPerBu: dry,
           };
-          const { breakEvenPct } = replant(input);
-          fc.pre(breakEvenPct !== null && breakEvenPct >= 0 && breakEvenPct <= 100);
-          expect(replant({ ...input, chancePct: breakEvenPct ?? 0 }).gainUsdPerAc).toBeCloseTo(0, 6);
+          const { breakEvenChance } = replant(input);
+          fc.pre(breakEvenChance !== null && breakEvenChance >= 0 && breakEvenChance <= 1);
+          expect(replant({ ...input, chance: breakEvenChance ?? 0 }).gainUsdPerAc).toBeCloseTo(0, 6);
         },
       ),
     );

@@ -63,7 +63,7 @@ test("Student (1908), hours of sleep: t -4.0621, p 0.002833, 95 % range -2.4599 
 test("a gain of 5.1 with SE 1.57903 on 5 df pays 18.50 at 4.50 with a chance of 0.72069", () => {
   const measured = { gain: 5.1, standardError: 1.57903, df: 5, low: 1.9182, high: 8.2818 };
   const money = { priceUsdPerBu: 4.5, costUsdPerAc: 18.5 };
-  expect(gainPays(measured, money).chancePct).toBeCloseTo(72.069, 2);
+  expect(gainPays(measured, money).chance).toBeCloseTo(0.72069, 4);
   expect(gainInWords("The gain", measured, money)).toBe(
     "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
   );

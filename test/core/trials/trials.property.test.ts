@@ -296,7 +296,7 @@ describe("varietyMeans", () => {
           expect(Math.abs(shrunkenMean - middle)).toBeLessThanOrEqual(Math.abs(mean - middle) + 1e-8);
           expect((shrunkenMean - middle) * (mean - middle)).toBeGreaterThanOrEqual(-1e-8);
         }
-        expect(varieties.reduce((sum, { bestPct }) => sum + bestPct, 0)).toBeCloseTo(100, 6);
+        expect(varieties.reduce((sum, { bestChance }) => sum + bestChance, 0)).toBeCloseTo(1, 8);
       }),
       { numRuns: 60 },
     );

@@ -143,14 +143,14 @@ test("TRIALPAIRS leaves out a pair with a lost strip", () => {
   expect(rowOf(cells, "Gain")?.[1]).toBeCloseTo(7.5, 10);
 });
 
-test("VARIETYMEANS ranks only what has the traits, and the chances still add to 100", () => {
+test("VARIETYMEANS ranks only what has the traits, and the chances still add to 1", () => {
   const varieties = column(["A", "A", "A", "B", "B", "B", "C", "C", "C"]);
   const places = column(["n", "m", "s", "n", "m", "s", "n", "m", "s"]);
   const measured = column([200, 190, 180, 208, 189, 185, 190, 194, 171]);
   const answers = column(["yes", null, null, "no", null, null, null, null, null]);
   const cells = runFunction(varietyMeans, [varieties, places, measured, answers]);
   expect(cells.map(([first]) => first)).toEqual(["Variety", "A", "C"]);
-  expect(Number(cells[1]?.[6]) + Number(cells[2]?.[6])).toBeCloseTo(100, 8);
+  expect(Number(cells[1]?.[6]) + Number(cells[2]?.[6])).toBeCloseTo(1, 10);
   // B is left out of the ranking but still informs the spread: A keeps its shrunken mean.
   expect(cells[1]?.[3]).toBeCloseTo(189.7878, 4);
 });

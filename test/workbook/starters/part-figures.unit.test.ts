@@ -89,7 +89,7 @@ describe("the stand and replant sheet of the invented farm", () => {
     const gain = (expected - 139.2) * (4.35 - 0.3) - 0.1 * expected - (114 - 40);
     expect(beside("Replanting gains")).toBeCloseTo(gain, 6);
     const even = (139.2 * 4.05 + 74 - 60 * 3.95) / ((good - 60) * 3.95);
-    expect(beside("Breaks even at a chance of")).toBeCloseTo(100 * even, 6);
+    expect(beside("Breaks even at a chance of")).toBeCloseTo(even, 8);
     expect(beside("In words")).toBe("▼ keep it");
   });
 });

@@ -27,7 +27,7 @@ export const trialResults = headersOf("TrialResults", {
   from: "Likely from bu/ac",
   to: "Likely to bu/ac",
   luck: "By luck p",
-  pays: "Pays with chance %",
+  pays: "Pays with chance",
   weight: "Weight",
   weighted: "Weight times gain",
 });

@@ -121,7 +121,7 @@ function decisionColumns() {
     }),
     odds: computed(whenNumbers([...range, before("cost"), term("price")], odds), {
       width: 10,
-      format: "0%_)",
+      format: formats.chance,
       note: notes.odds,
     }),
   };

@@ -96,7 +96,7 @@ function answerColumns() {
     }),
     odds: computed(whenNumbers([...range, own("cost"), price], odds), {
       width: 10,
-      format: "0%_)",
+      format: formats.chance,
       note: notes.odds,
     }),
     net: computed(whenNumbers([...range, own("cost"), price], formula`${mean}*${price}-${own("cost")}`), {

@@ -99,8 +99,7 @@ function moneyLines(trial: Trial): Entry[] {
       {
         key: "chance",
         label: "Pays with chance",
-        unit: "%",
-        format: formats.whole,
+        format: formats.chance,
         says: "By this trial alone; the sheet of practices weighs it with what was held before.",
       },
       moneyRows.chance,

@@ -53,7 +53,7 @@ function gainColumns() {
     ),
     to: number("to", 10, formats.signedOne),
     luck: number("luck", 10, "0.0000_)", "Chance of a gain this far from 0 if the practice did nothing."),
-    pays: number("chance", 10, formats.whole, "By this trial alone, without what was held before it."),
+    pays: number("chance", 10, formats.chance, "By this trial alone, without what was held before it."),
   };
 }
 

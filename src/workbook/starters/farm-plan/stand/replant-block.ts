@@ -41,17 +41,26 @@ export function againBlock(context: FarmContext): EntriesBlock {
         start?.replantStandPerAc ?? null,
         within(seedLimits.stand, "Plants wanted from the second planting"),
       ),
-      percent(
-        "second",
-        "Second stand yields",
+      typedEntry(
+        {
+          key: "second",
+          label: "Second stand yields",
+          unit: "%",
+          format: formats.whole,
+          says: "Of the table's figure: it was written for first plantings.",
+        },
         replantTerms.secondStandPct,
-        "Of the table's figure: it was written for first plantings.",
+        within(seedLimits.survival, "Second stand yields"),
       ),
-      percent(
-        "chance",
-        "Chance of a good stand",
-        replantTerms.chancePct,
-        "Yours to judge: soil, weather, seed at hand.",
+      typedEntry(
+        {
+          key: "chance",
+          label: "Chance of a good stand",
+          format: formats.chance,
+          says: "Yours to judge: soil, weather, seed at hand.",
+        },
+        replantTerms.chance,
+        within({ ...seedLimits.chance, unit: "such as 85%" }, "Chance of a good stand"),
       ),
       typedEntry(
         { key: "fail", label: "Yield if poor again", unit: "bu/ac", format: formats.one },
@@ -99,10 +108,6 @@ function dollars(key: string, label: string, start: number, says: string): Entry
     start,
     within({ ...seedLimits.costPerAc, unit: "dollars" }, label),
   );
-}
-
-function percent(key: string, label: string, start: number, says: string): Entry {
-  return typedEntry({ key, label, unit: "%", format: formats.whole, says }, start, within(seedLimits.chance, label));
 }
 
 const asked = {
@@ -163,8 +168,7 @@ export function decisionBlock(): EntriesBlock {
         {
           key: "breakEven",
           label: "Breaks even at a chance of",
-          unit: "%",
-          format: formats.one,
+          format: formats.rate,
           says: "never: even a sure stand would lose.",
         },
         readTable(whenNumbers(known, call(replantChance, { ...asked, ...refined }))),
