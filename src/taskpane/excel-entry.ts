@@ -14,6 +14,7 @@ function environment(): PaneEnvironment {
   const { partitionKey } = Office.context;
   return {
     kind: "excel",
+    workbookId: async () => Office.context.document.url ?? "",
     storage: () => localStorage,
     // Excel on the web shows several organisations' panes from one storage.
     ...(partitionKey !== undefined && { storagePrefix: partitionKey }),

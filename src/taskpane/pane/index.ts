@@ -4,6 +4,8 @@ import { aboutView } from "./about/view";
 import type { Action } from "./action";
 import { checkActions } from "./check/actions";
 import { checkView } from "./check/view";
+import { clientsActions } from "./clients/actions";
+import { clientsView } from "./clients/view";
 import { openDesk } from "./desk";
 import { dispatchEvents, perform } from "./dispatch";
 import { element } from "./element";
@@ -21,20 +23,30 @@ import { startActions } from "./start/actions";
 import { formFrom } from "./start/form";
 import { startView } from "./start/view";
 import { firstState, type PaneState } from "./state";
+import { trialActions } from "./trial/actions";
+import { trialFrom } from "./trial/memory";
+import { trialView } from "./trial/view";
+import { whatIfActions } from "./what-if/actions";
+import { remembering } from "./what-if/memory";
+import { readSheet } from "./what-if/reading";
+import { whatIfView } from "./what-if/view";
 import { showWorking, workingActions } from "./working/actions";
 import { workingView } from "./working/view";
 import { stripActions } from "./workbook-strip/actions";
 import { workbookStrip } from "./workbook-strip/view";
 
-export type { KeptWorkbooks, PaneEnvironment, PreferenceStorage } from "./environment";
+export type { ClientFiles, KeptWorkbooks, PaneEnvironment, PreferenceStorage } from "./environment";
 
 const actions: readonly Action[] = [
   ...headerActions,
   ...stripActions,
   ...overviewActions,
+  ...clientsActions,
   ...startActions,
   ...findActions,
   ...workingActions,
+  ...whatIfActions,
+  ...trialActions,
   ...checkActions,
   ...aboutActions,
 ];
@@ -44,6 +56,8 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
   if (environment.kind === "excel") document.body.classList.add("pane-page");
   const memory = memoryOf(environment);
   const recentMemory = memoryOf(environment, "recent");
+  const whatIfMemory = memoryOf(environment, "whatIf");
+  const trialMemory = memoryOf(environment, "trial");
   const first = firstState();
   const desk = openDesk(
     {
@@ -51,6 +65,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
       view: environment.firstVisit ? "overview" : first.view,
       start: { ...first.start, form: formFrom(memory.recall()) },
       find: { ...first.find, recent: recentFrom(recentMemory.recall()) },
+      trial: trialFrom(trialMemory.recall()),
     },
     {
       root,
@@ -61,6 +76,11 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
         if (before.view !== after.view) environment.viewOpened?.(after.view);
         if (before.start.form !== after.start.form) memory.keep(after.start.form);
         if (before.find.recent !== after.find.recent) recentMemory.keep(after.find.recent);
+        const { kept, workbook } = after.whatIf;
+        if (before.whatIf.kept !== kept && workbook !== undefined) {
+          whatIfMemory.keep(remembering(whatIfMemory.recall(), workbook, kept));
+        }
+        if (before.trial.kept !== after.trial.kept) trialMemory.keep(after.trial.kept);
       },
     },
   );
@@ -73,6 +93,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
       const { view } = desk.state();
       if (view === "working") perform(desk, showWorking, "");
       // Reading a whole plan from Excel at every step of the cursor would be slow.
+      if (view === "what-if" && host.kind === "browser") perform(desk, readSheet, "");
       if (view === "overview" && host.kind === "browser") readPlanSoon();
     })
     .catch(() => undefined);
@@ -94,12 +115,18 @@ function view(state: PaneState, environment: PaneEnvironment): HTMLElement {
   switch (state.view) {
     case "overview":
       return overviewView(state, environment);
+    case "clients":
+      return clientsView(state, environment);
     case "start":
       return startView(state);
     case "find":
       return findView(state);
     case "working":
       return workingView(state);
+    case "what-if":
+      return whatIfView(state);
+    case "trial":
+      return trialView(state);
     case "check":
       return checkView(state);
     case "sources":

@@ -1,6 +1,11 @@
 import type { PaneEnvironment, PreferenceStorage } from "./environment";
 
-const keys = { form: "loamsheet.pane", recent: "loamsheet.recent" } as const;
+const keys = {
+  form: "loamsheet.pane",
+  recent: "loamsheet.recent",
+  whatIf: "loamsheet.what-if",
+  trial: "loamsheet.trial",
+} as const;
 
 /** What the pane remembers between visits. Storage may be missing, full or refused: then it remembers nothing. */
 export interface Memory {
@@ -9,8 +14,12 @@ export interface Memory {
   forget(): void;
 }
 
-/** @param part what is remembered: the form that starts a workbook, or the functions opened lately */
-export function memoryOf(environment: PaneEnvironment, part: "form" | "recent" = "form"): Memory {
+/** What is remembered apart: the form that starts a workbook, functions opened lately, what was tried, the trial. */
+export type Remembered = keyof typeof keys;
+
+export const remembered: readonly Remembered[] = ["form", "recent", "whatIf", "trial"];
+
+export function memoryOf(environment: PaneEnvironment, part: Remembered = "form"): Memory {
   const place = (environment.storagePrefix ?? "") + keys[part];
   return {
     recall: () =>

@@ -12,3 +12,14 @@ export function withUnit(value: number | string | boolean, unit: string): string
   if (unit.startsWith("$/")) return `${withUnit(value, "$")}${unit.slice(1)}`;
   return unit ? `${numberText(value)} ${unit}` : numberText(value);
 }
+
+/** Dollars as a bill writes them: cents below a thousand, whole dollars above. */
+export function moneyText(usd: number, per = ""): string {
+  const digits = Math.abs(usd) < 999.995 ? 2 : 0;
+  const amount = Math.abs(usd).toLocaleString("en-US", {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+  });
+  const sign = usd < 0 && /[1-9]/.test(amount) ? "-" : "";
+  return `${sign}$${amount}${per}`;
+}

@@ -1,12 +1,26 @@
 import { firstCheck, type CheckState } from "./check/state";
+import { firstClients, type ClientsState } from "./clients/state";
 import { firstFind, type FindState } from "./find/state";
 import { firstOverview, type OverviewState } from "./overview/state";
 import { firstStart, type StartState } from "./start/state";
+import { firstTrial, type TrialState } from "./trial/state";
+import { firstWhatIf, type WhatIfState } from "./what-if/state";
 import { firstWorking, type WorkingState } from "./working/state";
 import { firstStrip, type StripState } from "./workbook-strip/state";
 
 /** The parts of the pane, in the order of the navigation. */
-export const views = ["overview", "start", "find", "working", "check", "sources", "about"] as const;
+export const views = [
+  "overview",
+  "start",
+  "find",
+  "working",
+  "what-if",
+  "trial",
+  "check",
+  "clients",
+  "sources",
+  "about",
+] as const;
 
 export type View = (typeof views)[number];
 
@@ -14,9 +28,12 @@ export type View = (typeof views)[number];
 export interface PaneState {
   readonly view: View;
   readonly overview: OverviewState;
+  readonly clients: ClientsState;
   readonly start: StartState;
   readonly find: FindState;
   readonly working: WorkingState;
+  readonly whatIf: WhatIfState;
+  readonly trial: TrialState;
   readonly check: CheckState;
   readonly strip: StripState;
   /** The person has just had the form emptied. */
@@ -27,5 +44,16 @@ export interface PaneState {
 
 /** The pane as it opens. */
 export function firstState(): PaneState {
-  return { view: "start", overview: firstOverview, start: firstStart(), find: firstFind, working: firstWorking, check: firstCheck, strip: firstStrip };
+  return {
+    view: "start",
+    overview: firstOverview,
+    clients: firstClients,
+    start: firstStart(),
+    find: firstFind,
+    working: firstWorking,
+    whatIf: firstWhatIf,
+    trial: firstTrial(),
+    check: firstCheck,
+    strip: firstStrip,
+  };
 }

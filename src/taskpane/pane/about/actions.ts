@@ -1,7 +1,9 @@
 import { words } from "../../words";
 import { always, type Action } from "../action";
-import { memoryOf } from "../memory";
+import { memoryOf, remembered } from "../memory";
 import { firstForm } from "../start/form";
+import { firstTrial } from "../trial/state";
+import { nothingKept } from "../what-if/state";
 
 /** Empties the form and whatever the pane keeps between visits. */
 export const forget: Action = {
@@ -14,10 +16,11 @@ export const forget: Action = {
       ...state,
       start: { ...state.start, ...empty },
       find: { ...state.find, recent: [] },
+      whatIf: { ...state.whatIf, kept: nothingKept },
+      trial: firstTrial(),
       forgotten: true,
     }));
-    memoryOf(desk.environment).forget();
-    memoryOf(desk.environment, "recent").forget();
+    for (const part of remembered) memoryOf(desk.environment, part).forget();
   },
 };
 

@@ -1,9 +1,11 @@
 import { always, type Action } from "../action";
+import { lookForList } from "../clients/actions";
 import { lookItOver } from "../check/actions";
 import { headingId } from "../parts/text";
 import { views, type View } from "../state";
 import { perform } from "../dispatch";
 import { readOverview } from "../overview/actions";
+import { readSheet } from "../what-if/reading";
 import { showWorking } from "../working/actions";
 
 /** Opens a part of the pane. Whatever was typed elsewhere stays as it is. */
@@ -19,8 +21,10 @@ export const openView: Action = {
       headingId(view),
     );
     if (view === "working") perform(desk, showWorking, "");
+    if (view === "what-if") perform(desk, readSheet, "");
     if (view === "check") perform(desk, lookItOver, "");
     if (view === "overview") perform(desk, readOverview, "");
+    if (view === "clients") perform(desk, lookForList, "");
   },
 };
 
@@ -36,7 +40,16 @@ export const dismissTrouble: Action = {
 };
 
 /** The parts that are worked with, and those that are read. */
-export const mainViews: readonly View[] = ["overview", "start", "find", "working", "check"];
+export const mainViews: readonly View[] = [
+  "overview",
+  "start",
+  "find",
+  "working",
+  "what-if",
+  "trial",
+  "check",
+  "clients",
+];
 export const backgroundViews: readonly View[] = ["sources", "about"];
 
 export const headerActions: readonly Action[] = [openView, dismissTrouble];

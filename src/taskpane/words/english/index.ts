@@ -1,5 +1,6 @@
 import { about } from "./about";
 import { check } from "./check";
+import { clients } from "./clients";
 import { find } from "./find";
 import { overview } from "./overview";
 import { pane } from "./pane";
@@ -7,6 +8,23 @@ import { search } from "./search";
 import { sources } from "./sources";
 import { start } from "./start";
 import { strip } from "./strip";
+import { trial } from "./trial";
+import { charts, whatIf } from "./what-if";
 import { working } from "./working";
 
-export const english = { pane, overview, start, find, search, working, check, sources, about, strip };
+export const english = {
+  pane,
+  overview,
+  clients,
+  start,
+  find,
+  search,
+  working,
+  whatIf,
+  charts,
+  trial,
+  check,
+  sources,
+  about,
+  strip,
+};

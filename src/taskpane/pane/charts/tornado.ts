@@ -1,0 +1,44 @@
+import { words } from "../../words";
+import { moneyText } from "../number-text";
+import { acrossScale, bottomAxis, box, hatched, letters, lineAt, pictureFigure } from "./picture";
+
+const say = words.whatIf;
+
+/** Profit of an acre at the lowest and at the highest of one figure. */
+export interface Swing {
+  readonly name: string;
+  readonly low: string;
+  readonly high: string;
+  readonly atLow: number;
+  readonly atHigh: number;
+}
+
+const rowHeight = 42;
+
+/** What moves profit most: a bar for each figure from its lowest to its highest, the longest on top. */
+export function tornado(swings: readonly Swing[], profit: number): HTMLElement {
+  const id = "tornado";
+  const values = acrossScale([profit, ...swings.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
+  const bottom = 6 + swings.length * rowHeight;
+  const now = values.at(profit);
+  const bars = swings.map(({ name, low, high, atLow, atHigh }, index) => {
+    const top = 6 + index * rowHeight;
+    const end = (value: number, fill: string) =>
+      box(Math.min(now, values.at(value)), top + 17, Math.abs(values.at(value) - now), 16, fill);
+    return letters(`${name}: ${low} to ${high}`, 4, top + 12) + end(atLow, hatched(id)) + end(atHigh, "var(--subsoil)");
+  });
+  return pictureFigure({
+    id,
+    title: say.tornadoHead,
+    alt: say.tornadoAlt(
+      swings
+        .map(({ name, low, high, atLow, atHigh }) =>
+          say.tornadoBar(name, low, moneyText(atLow, "/ac"), high, moneyText(atHigh, "/ac")),
+        )
+        .join(" "),
+    ),
+    height: bottom + 36,
+    body: bottomAxis(values, 4, bottom, say.tornadoAxis) + bars.join("") + lineAt(now, 4, now, bottom, { dash: "4 3" }),
+    key: say.tornadoKey,
+  });
+}

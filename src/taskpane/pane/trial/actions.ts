@@ -1,0 +1,289 @@
+import { HostError } from "../../../hosts/port";
+import { words } from "../../words";
+import { always, type Action, type Desk } from "../action";
+import { printPart } from "../parts/print";
+import { numberIn, readNumber, refusalIn } from "../parts/read-number";
+import { trialLimits } from "../../../core/trials/trial-limits";
+import { designWords } from "../../../functions/trials/design-words";
+import { trialBlock } from "./insert";
+import { layoutFor, trialIds } from "./layout";
+import { firstTrial, noStrip, type KeptTrial, type StripText, type TrialState } from "./state";
+import { pastedStrips } from "./yields";
+
+const say = words.trial;
+
+function changeTrial(desk: Desk, part: Partial<TrialState>, focus?: string): void {
+  desk.change((state) => ({ ...state, trial: { ...state.trial, ...part } }), focus);
+}
+
+function changeKept(desk: Desk, part: Partial<KeptTrial>, more: Partial<TrialState> = {}, focus?: string): void {
+  changeTrial(desk, { kept: { ...desk.state().trial.kept, ...part }, said: undefined, ...more }, focus);
+}
+
+function parted(value: string): readonly [string, string] {
+  const end = value.indexOf(":");
+  return [value.slice(0, end), value.slice(end + 1)];
+}
+
+/** Any field of the form: "width:30". What was refused in it is forgotten until the next layout. */
+export const fillIn: Action = {
+  name: "trial.form",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const { kept, refusals } = desk.state().trial;
+    const [field, text] = parted(value);
+    if (!(field in kept.form)) return;
+    const others = Object.fromEntries(Object.entries(refusals).filter(([id]) => id !== `trial-${field}`));
+    changeKept(desk, { form: { ...kept.form, [field]: text } }, { refusals: others });
+  },
+};
+
+export const chooseDesign: Action = {
+  name: "trial.design",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const design = designWords.find(value);
+    if (design) changeKept(desk, { form: { ...desk.state().trial.kept.form, design } }, { refusals: {} });
+  },
+};
+
+export const chooseEntry: Action = {
+  name: "trial.entry",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const entry = value === "weights" ? "weights" : "yields";
+    changeKept(desk, { form: { ...desk.state().trial.kept.form, entry } });
+  },
+};
+
+export const chooseCrop: Action = {
+  name: "trial.crop",
+  label: "",
+  allowed: always,
+  perform: (desk, crop) => changeKept(desk, { form: { ...desk.state().trial.kept.form, crop } }),
+};
+
+/** Makes a layout; asks first where yields would go. */
+export const makeLayout: Action = {
+  name: "trial.make",
+  label: say.make,
+  allowed: always,
+  perform(desk) {
+    const { kept } = desk.state().trial;
+    if (kept.strips.some(holdsSomething)) changeTrial(desk, { asking: "replace" }, "trial-question");
+    else draw(desk);
+  },
+};
+
+export const replaceLayout: Action = { name: "trial.replace", label: say.replaceNow, allowed: always, perform: draw };
+
+function draw(desk: Desk): void {
+  const { form, costs, layout: before } = desk.state().trial.kept;
+  const typed = readNumber(say.seed, form.seed, trialLimits.seed);
+  const seedRefusal = refusalIn(typed);
+  if (seedRefusal !== undefined) {
+    return changeTrial(desk, { refusals: { [trialIds.seed]: seedRefusal }, asking: undefined }, trialIds.seed);
+  }
+  const seed = numberIn(typed) ?? drawnSeed();
+  const made = layoutFor(form, seed);
+  if ("refusals" in made) {
+    return changeTrial(desk, { refusals: made.refusals, asking: undefined }, Object.keys(made.refusals)[0]);
+  }
+  const { layout } = made;
+  const costOf = (name: string) => costs[before?.treatments.indexOf(name) ?? -1] ?? "";
+  changeKept(
+    desk,
+    {
+      layout,
+      form: { ...form, seed: String(seed) },
+      strips: layout.strips.map(() => noStrip),
+      costs: layout.treatments.map(costOf),
+    },
+    { refusals: {}, asking: undefined },
+    "trial-map-head",
+  );
+}
+
+/** Four digits are easy to write on the field sheet. */
+function drawnSeed(): number {
+  const [drawn = 1] = crypto.getRandomValues(new Uint16Array(1));
+  return 1000 + (drawn % 9000);
+}
+
+function holdsSomething(strip: StripText): boolean {
+  return Object.values(strip).some((text: string) => text.trim() !== "");
+}
+
+/** Takes back a question that is open. */
+export const leaveAsIs: Action = {
+  name: "trial.leave",
+  label: "",
+  allowed: always,
+  perform: (desk, focus) => changeTrial(desk, { asking: undefined }, focus || undefined),
+};
+
+/** The number of blocks that TRIALSIZE asks for. */
+export const useBlocks: Action = {
+  name: "trial.blocks",
+  label: "",
+  allowed: always,
+  perform: (desk, blocks) =>
+    changeKept(desk, { form: { ...desk.state().trial.kept.form, blocks } }, {}, trialIds.blocks),
+};
+
+/** "3.weight:3400": one entry of one strip. */
+export const writeStrip: Action = {
+  name: "trial.strip",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const [place, text] = parted(value);
+    const [index = "", part = ""] = place.split(".");
+    const { strips } = desk.state().trial.kept;
+    changeKept(desk, {
+      strips: strips.map((strip, at) => (at === Number(index) ? { ...strip, [part]: text } : strip)),
+    });
+  },
+};
+
+export const writeCost: Action = {
+  name: "trial.cost",
+  label: "",
+  allowed: always,
+  perform(desk, value) {
+    const [index, text] = parted(value);
+    const { costs } = desk.state().trial.kept;
+    changeKept(desk, { costs: costs.map((cost, at) => (at === Number(index) ? text : cost)) });
+  },
+};
+
+export const typePaste: Action = {
+  name: "trial.paste",
+  label: "",
+  allowed: always,
+  perform: (desk, pasted) => changeTrial(desk, { pasted, said: undefined }),
+};
+
+/** Puts the pasted column into the strips, in their order. */
+export const putPasted: Action = {
+  name: "trial.pasted",
+  label: say.pasteNow,
+  allowed: always,
+  perform: (desk) => fillStrips(desk, desk.state().trial.pasted),
+};
+
+/** The selected cells as if they had been copied and pasted. */
+export const takeSelected: Action = {
+  name: "trial.take",
+  label: say.take,
+  allowed: always,
+  perform: (desk) =>
+    telling(desk, "paste", async () => {
+      const { values } = await desk.host.readSelection();
+      fillStrips(desk, values.map((row) => row.map((cell) => String(cell ?? "")).join("\t")).join("\n"));
+    }),
+};
+
+function fillStrips(desk: Desk, text: string): void {
+  const { kept } = desk.state().trial;
+  if (text.trim() === "") {
+    return changeTrial(desk, { said: { at: "paste", says: say.pasteNothing, done: false } }, "trial-paste");
+  }
+  const lines = pastedStrips(text, kept.form.entry);
+  const strips = kept.strips.map((strip, index) => lines[index] ?? strip);
+  const count = strips.filter((strip, index) => lines[index] !== undefined && holdsSomething(strip)).length;
+  const over = lines.length > strips.length ? ` ${say.pastedMore(lines.length, strips.length)}` : "";
+  changeKept(
+    desk,
+    { strips },
+    { pasted: "", said: { at: "paste", says: say.pasted(count) + over, done: over === "" } },
+  );
+}
+
+/** Asks where the trial goes, from the selected cell on. */
+export const askInsert: Action = {
+  name: "trial.insert",
+  label: say.insert,
+  allowed: ({ trial }) => trial.kept.layout !== undefined,
+  perform: (desk) =>
+    telling(desk, "insert", async () => {
+      const { kept } = desk.state().trial;
+      if (!kept.layout) return;
+      const { address } = await desk.host.readSelection();
+      const block = trialBlock(kept, kept.layout, address);
+      changeTrial(desk, { asking: "insert", target: block.address, said: undefined }, "trial-question");
+    }),
+};
+
+export const insertNow: Action = {
+  name: "trial.inserting",
+  label: say.insertNow,
+  allowed: ({ trial }) => trial.asking === "insert",
+  perform: (desk) =>
+    telling(desk, "insert", async () => {
+      const { kept, target } = desk.state().trial;
+      if (!kept.layout || target === undefined) return;
+      changeTrial(desk, { asking: undefined }, "trial-insert");
+      const block = trialBlock(kept, kept.layout, target);
+      await desk.host.write([block], "nothing");
+      changeTrial(desk, { said: { at: "insert", says: say.inserted(block.address), done: true } });
+    }),
+};
+
+export const printMap: Action = {
+  name: "trial.print",
+  label: say.print,
+  allowed: always,
+  perform: () => printPart("trial-map"),
+};
+
+export const askEmpty: Action = {
+  name: "trial.empty",
+  label: say.startOver,
+  allowed: always,
+  perform: (desk) => changeTrial(desk, { asking: "empty" }, "trial-question"),
+};
+
+export const emptyNow: Action = {
+  name: "trial.emptying",
+  label: say.startOverNow,
+  allowed: ({ trial }) => trial.asking === "empty",
+  perform: (desk) => changeTrial(desk, firstTrialWhole(), "trial-heading"),
+};
+
+function firstTrialWhole(): TrialState {
+  return { ...firstTrial(), asking: undefined, target: undefined, said: undefined };
+}
+
+async function telling(desk: Desk, at: "paste" | "insert", work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (thrown) {
+    if (!(thrown instanceof HostError)) throw thrown;
+    changeTrial(desk, { said: { at, says: thrown.message, done: false } });
+  }
+}
+
+export const trialActions: readonly Action[] = [
+  fillIn,
+  chooseDesign,
+  chooseEntry,
+  chooseCrop,
+  makeLayout,
+  replaceLayout,
+  leaveAsIs,
+  useBlocks,
+  writeStrip,
+  writeCost,
+  typePaste,
+  putPasted,
+  takeSelected,
+  askInsert,
+  insertNow,
+  printMap,
+  askEmpty,
+  emptyNow,
+];

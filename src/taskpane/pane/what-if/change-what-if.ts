@@ -1,0 +1,43 @@
+import { HostError } from "../../../hosts/port";
+import { always, type Action, type Desk } from "../action";
+import type { Kept, WhatIfState } from "./state";
+
+export function changeWhatIf(desk: Desk, part: Partial<WhatIfState>, focus?: string): void {
+  desk.change((state) => ({ ...state, whatIf: { ...state.whatIf, ...part } }), focus);
+}
+
+/** Changes what is remembered; a question that was open no longer fits. */
+export function changeKept(desk: Desk, part: Partial<Kept>, more: Partial<WhatIfState> = {}, focus?: string): void {
+  const { kept } = desk.state().whatIf;
+  changeWhatIf(desk, { kept: { ...kept, ...part }, asking: false, said: undefined, ...more }, focus);
+}
+
+/** An action that takes over what was typed. */
+export function entry(name: string, part: (value: string, state: WhatIfState) => Partial<Kept>): Action {
+  return {
+    name: `what-if.${name}`,
+    label: "",
+    allowed: always,
+    perform: (desk, value) => changeKept(desk, part(value, desk.state().whatIf)),
+  };
+}
+
+/** What the host could not do is said where it was asked for. */
+export async function telling(
+  desk: Desk,
+  at: NonNullable<WhatIfState["said"]>["at"],
+  work: () => Promise<void>,
+): Promise<void> {
+  try {
+    await work();
+  } catch (thrown) {
+    if (!(thrown instanceof HostError)) throw thrown;
+    changeWhatIf(desk, { said: { at, says: thrown.message, done: false } });
+  }
+}
+
+/** "yield.low:48": which of the like fields, and what it holds. */
+export function parted(value: string): readonly [string, string] {
+  const end = value.indexOf(":");
+  return [value.slice(0, end), value.slice(end + 1)];
+}

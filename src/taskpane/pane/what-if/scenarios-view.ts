@@ -1,0 +1,101 @@
+import { words } from "../../words";
+import { element, type Child } from "../element";
+import { moneyText, withUnit } from "../number-text";
+import { button } from "../parts/button";
+import { textField } from "../parts/field";
+import { section } from "../parts/text";
+import type { PaneState } from "../state";
+import { keepScenario, nameScenario, removeScenario, useScenario } from "./actions";
+import { caseFrom } from "./case";
+import { profitOf } from "./picture";
+import { quantities, quantityFacts } from "./quantities";
+import { saidAt } from "./said";
+import type { Scenario } from "./state";
+
+const say = words.whatIf;
+
+/** What was kept, a column each. */
+export function scenariosView(state: PaneState): HTMLElement {
+  const { kept, scenarioName } = state.whatIf;
+  return section(
+    "what-if-scenarios",
+    say.scenariosHead,
+    kept.scenarios.length === 0
+      ? element("p", { class: "hint" }, say.noScenarios)
+      : element(
+          "div",
+          { class: "scroll", tabindex: 0, role: "group", "aria-label": say.scenarioTable },
+          table(kept.scenarios, state),
+        ),
+    textField({ id: "what-if-name", label: say.scenarioName, text: scenarioName, action: nameScenario.name }),
+    button(keepScenario, state),
+    saidAt("keep", state.whatIf),
+  );
+}
+
+function table(scenarios: readonly Scenario[], state: PaneState): HTMLElement {
+  const row = (label: string, cell: (scenario: Scenario, index: number) => Child) =>
+    element(
+      "tr",
+      {},
+      element("th", { scope: "row" }, label),
+      scenarios.map((scenario, index) => element("td", {}, cell(scenario, index))),
+    );
+  return element(
+    "table",
+    { class: "side-by-side-table" },
+    element(
+      "thead",
+      {},
+      element(
+        "tr",
+        {},
+        element("th", { scope: "col" }, say.figure),
+        scenarios.map(({ name }) => element("th", { scope: "col" }, name)),
+      ),
+    ),
+    element(
+      "tbody",
+      {},
+      quantities.map((quantity) =>
+        row(say.names[quantity], ({ values }) => {
+          const value = values[quantity];
+          return value === undefined ? "–" : withUnit(value, quantityFacts[quantity].limit.unit);
+        }),
+      ),
+      row(say.profit, (scenario) => profitText(scenario, "acre")),
+      row(say.profitAll, (scenario) => profitText(scenario, "all")),
+      element(
+        "tr",
+        {},
+        element("th", { scope: "row" }, element("span", { class: "unseen" }, say.use)),
+        scenarios.map(({ name }, index) =>
+          element(
+            "td",
+            {},
+            button(useScenario, state, {
+              look: "quiet",
+              value: String(index),
+              attributes: { "aria-label": say.useOf(name) },
+            }),
+            " ",
+            button(removeScenario, state, {
+              look: "quiet",
+              value: String(index),
+              attributes: { "aria-label": say.removeOf(name) },
+            }),
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+function profitText({ values }: Scenario, of: "acre" | "all"): Child {
+  const one = caseFrom(values);
+  if (!one || (of === "all" && one.acres === null)) return "–";
+  const profit = profitOf(one);
+  const sign = profit >= 0 ? "▲ " : "▼ ";
+  const amount = of === "acre" ? moneyText(profit, "/ac") : moneyText(profit * (one.acres ?? 0));
+  return element("strong", {}, sign + amount);
+}

@@ -1,0 +1,56 @@
+import { words } from "../../words";
+import { element, type Child } from "../element";
+import { withUnit } from "../number-text";
+import { button } from "../parts/button";
+import { section } from "../parts/text";
+import type { PaneState } from "../state";
+import { quantityFacts } from "./quantities";
+import { saidAt } from "./said";
+import { askPut, backToSheet, leaveSheet, putBack, putNow, putsOf, type Put } from "./writing";
+
+const say = words.whatIf;
+
+/** From the pane into the sheet, asked first, and the ways back. */
+export function sheetView(state: PaneState): HTMLElement {
+  const { whatIf } = state;
+  return section(
+    "what-if-sheet",
+    say.sheetHead,
+    whatIf.asking
+      ? question(state)
+      : element(
+          "div",
+          { class: "side-by-side" },
+          button(askPut, state, { attributes: { id: "what-if-put" } }),
+          button(backToSheet, state),
+          whatIf.former && button(putBack, state),
+        ),
+    saidAt("sheet", whatIf),
+  );
+}
+
+function question(state: PaneState): HTMLElement {
+  const puts = putsOf(state.whatIf);
+  const going = puts.filter(({ entry }) => entry);
+  return element(
+    "div",
+    { class: "question", "data-escape": leaveSheet.name },
+    element("p", { id: "what-if-question", tabindex: -1 }, say.putQuestion(going.length)),
+    element(
+      "ul",
+      {},
+      puts.map((put) => element("li", {}, lineOf(put))),
+    ),
+    element("div", { class: "side-by-side" }, button(putNow, state), button(leaveSheet, state)),
+  );
+}
+
+function lineOf({ quantity, entry, shownAddress, now }: Put): Child {
+  const name = say.names[quantity];
+  const { unit } = quantityFacts[quantity].limit;
+  if (entry) {
+    const was = entry.value === null ? say.blank : withUnit(entry.value, unit);
+    return say.putLine(name, entry.address, was, withUnit(now, unit));
+  }
+  return shownAddress === undefined ? say.unbound(name) : say.stays(name, shownAddress);
+}

@@ -1,0 +1,75 @@
+import { words } from "../../words";
+import { pictureOfLedger } from "../charts/workbook-pictures";
+import { element, type Child } from "../element";
+import { button } from "../parts/button";
+import { radioGroup } from "../parts/choices";
+import { section, viewHeading } from "../parts/text";
+import type { PaneState } from "../state";
+import { printPictures } from "./actions";
+import { knob } from "./knob";
+import { quantities } from "./quantities";
+import { rangesView } from "./ranges-view";
+import { choosePlace, drawPictures, readSheet } from "./reading";
+import { resultView } from "./result-view";
+import { saidAt } from "./said";
+import { scenariosView } from "./scenarios-view";
+import { sheetView } from "./sheet-view";
+import type { WhatIfState } from "./state";
+
+const say = words.whatIf;
+
+/** What if: figures to try, what comes of them, and the way into the sheet. */
+export function whatIfView(state: PaneState): HTMLElement {
+  const { whatIf } = state;
+  return element(
+    "div",
+    { class: "view" },
+    viewHeading("what-if", say.title),
+    element("p", { class: "lead" }, say.lead),
+    place(whatIf),
+    element(
+      "div",
+      { class: "knobs" },
+      quantities.map((quantity) => knob(quantity, state)),
+    ),
+    saidAt("take", whatIf),
+    button(readSheet, state, { look: "quiet" }),
+    resultView(whatIf),
+    sheetView(state),
+    scenariosView(state),
+    rangesView(state),
+    workbookPictures(state),
+  );
+}
+
+/** Where the figures come from; a choice where several sheets offer themselves. */
+function place({ places, crop, kept }: WhatIfState): Child {
+  const [first] = places;
+  if (!first) return element("p", {}, say.noPlace);
+  const chosen = places.find(({ key }) => key === kept.place) ?? first;
+  if (places.length === 1) return element("p", {}, say.from(chosen.sheet, crop));
+  return radioGroup({
+    id: "what-if-place",
+    legend: say.place,
+    choices: places.map(({ key, sheet }) => ({ value: key, label: sheet })),
+    chosen: chosen.key,
+    action: choosePlace.name,
+  });
+}
+
+function workbookPictures(state: PaneState): HTMLElement {
+  const { pictures } = state.whatIf;
+  const say = words.charts;
+  const drawn = pictures?.ledgers.flatMap(pictureOfLedger) ?? [];
+  return section(
+    "what-if-charts",
+    say.head,
+    button(drawPictures, state),
+    element("p", { role: "status", class: "hint" }, pictures && drawn.length === 0 ? say.none : ""),
+    drawn.length > 0 && [
+      element("p", { class: "hint" }, say.alsoThere),
+      element("div", { id: "what-if-pictures" }, drawn),
+      button(printPictures, state, { look: "quiet" }),
+    ],
+  );
+}
