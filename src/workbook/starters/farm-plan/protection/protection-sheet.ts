@@ -14,6 +14,8 @@ import { farmSheets } from "../farm-sheets";
 import { groupsBlock } from "./groups-block";
 import { programBlock, sprayer } from "./program-block";
 
+const invented = "All amounts, prices and the words on control below are invented: take yours from the labels.";
+
 export function protectionSheet(context: FarmContext): SheetModel {
   return {
     key: "protection",
@@ -23,7 +25,11 @@ export function protectionSheet(context: FarmContext): SheetModel {
     answers:
       "Which herbicide groups stand against the driver weed of each crop, what an acre costs, and what goes into a tank.",
     blocks: [
-      { kind: "paragraphs", style: "caution", paragraphs: [labelLaw, controlIsTheLabels, mixingLaw] },
+      {
+        kind: "paragraphs",
+        style: "caution",
+        paragraphs: [labelLaw, controlIsTheLabels, mixingLaw, ...(context.withDemo ? [invented] : [])],
+      },
       sprayerBlock(),
       ...context.crops.flatMap(({ crop }): Block[] => [
         {
