@@ -37,6 +37,16 @@ export function sizeView(state: PaneState): HTMLElement {
     field("gainToSee", "bu/ac"),
     field("stripSd", "bu/ac", say.stripSdHint),
     field("power", "%"),
+    textField({
+      id: "trial-confidence-size",
+      label: say.confidence,
+      text: form.confidence,
+      unit: "%",
+      numeric: true,
+      refusal: refusalIn(readNumber(say.confidence, form.confidence, trialLimits.confidence)),
+      action: fillIn.name,
+      value: "confidence",
+    }),
     element("div", { role: "status" }, answer(form, state)),
   );
 }
