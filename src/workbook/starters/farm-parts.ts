@@ -24,6 +24,10 @@ export const farmParts = {
     label: "Practices and trials",
     says: "Which practices pay, strip trials, the best set within a budget.",
   },
+  page: {
+    label: "Landlord or lender page",
+    says: "How far profit may range, and one page to show.",
+  },
 } as const;
 
 export type FarmPart = keyof typeof farmParts;

@@ -3,6 +3,7 @@ import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import { answerRows, costRows, incomeRows, totalRows } from "./budget-rows";
 import { cropHeads } from "./crop-matrix";
+import { budgetWithPractices } from "./decisions/budget-with-practices";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 
@@ -15,6 +16,7 @@ export function budgetSheet(context: FarmContext): SheetModel {
     answers: "What an acre of each crop brings, what it costs, and the price or yield that covers it.",
     blocks: [
       budget(context),
+      ...(context.parts.includes("practices") ? [budgetWithPractices(context)] : []),
       {
         kind: "paragraphs",
         style: "says",

@@ -3,7 +3,9 @@ import type { StarterChoices } from "../choices";
 import type { FarmPart } from "../farm-parts";
 import { assumptionsSheet } from "./assumptions-sheet";
 import { budgetSheet } from "./budget-sheet";
+import { farmPageSheet } from "./decisions/farm-page-sheet";
 import { practiceSheets } from "./decisions/practice-sheets";
+import { profitRangeSheet } from "./decisions/profit-range-sheet";
 import { drainageSheet } from "./drainage/drainage-sheet";
 import { farmContext } from "./farm-context";
 import { isMade } from "./farm-sheets";
@@ -56,8 +58,10 @@ export function farmPlan(choices: StarterChoices): WorkbookModel {
       budgetSheet(context),
       whatIfSheet(context),
       ...(has("practices") ? practiceSheets(context) : []),
+      ...(has("page") ? [profitRangeSheet(context)] : []),
       ...(has("harvest") ? [harvestCheckSheet(context)] : []),
       summarySheet(context),
+      ...(has("page") ? [farmPageSheet(context)] : []),
       ...(isMade("lists", context.parts) ? [listsSheet(context)] : []),
     ],
   };

@@ -1,6 +1,6 @@
 import { isWanted, type StarterSheet } from "../starter-sheet";
 import type { FarmPart } from "../farm-parts";
-import { decisionSheets } from "./decisions/decision-sheets";
+import { decisionSheets, pageSheets } from "./decisions/decision-sheets";
 
 /** The sheets of a farm plan in order: what each is called and what it is for. Preview and start page list them. */
 export const farmSheets = {
@@ -56,6 +56,7 @@ export const farmSheets = {
     parts: ["harvest"],
   },
   summary: { name: "Summary", purpose: "the whole farm on one page, with what matters in words" },
+  ...pageSheets,
   lists: {
     name: "Lists",
     purpose: "the names that long drop-down lists offer",

@@ -11,11 +11,12 @@ import { evenWithinLbPerAc } from "./ledger-sheet";
 /** The findings that matter, each a sentence that follows the sheets behind it. */
 export function findingsBlock({ crops }: FarmContext): RowsBlock {
   const heads = cropHeads(crops);
+  const [potash, phosphate, lime] = soilSentences();
   const sentences = [
-    drawdown(potashLedger, "potash"),
-    drawdown(phosphateLedger, "phosphate"),
+    potash,
+    phosphate,
     ...(crops.some(({ crop }) => crop === "soybean") ? [leftForSoybean()] : []),
-    limeSentence(),
+    lime,
     ...heads.map(({ key }) => budgetSentence(key)),
     bestCrop(),
   ];
@@ -24,6 +25,11 @@ export function findingsBlock({ crops }: FarmContext): RowsBlock {
     title: "What matters",
     rows: sentences.map((content) => [{ content, style: "body" }]),
   };
+}
+
+/** Where the soil tests are going, nutrient by nutrient, and which fields call for lime. */
+export function soilSentences(): readonly [Expression, Expression, Expression] {
+  return [drawdown(potashLedger, "potash"), drawdown(phosphateLedger, "phosphate"), limeSentence()];
 }
 
 /** "▼ Mill Road is drawing potash down by 31 lb/ac a year; 7 of 10 fields draw down." */

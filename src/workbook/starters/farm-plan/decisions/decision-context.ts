@@ -13,7 +13,8 @@ export interface DecisionContext {
   readonly trials: readonly TrialExample[];
 }
 
-const practiceRows = 10;
+/** Rows of every table of practices. */
+export const practiceRows = 10;
 
 export function decisionContext({ crops, fields, withDemo }: FarmContext): DecisionContext {
   const crop = crops.find(({ crop: name }) => name === practiceCrop)?.crop ?? crops[0]?.crop ?? "";

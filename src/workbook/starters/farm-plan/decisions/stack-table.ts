@@ -47,7 +47,7 @@ function offerColumns() {
     practice: computedWords(practiceOfRow(practiceStack), { width: 31 }),
     share: computed(whenNumbers([acres, term("acres")], formula`IF(${term("acres")}>0,${acres}/${term("acres")},0)`), {
       width: 14,
-      format: "0%_)",
+      format: formats.chance,
       note: notes.share,
     }),
     cost: computed(whenNumbers([own("share"), cost, gain], offered(formula`${cost}*${own("share")}`)), {
