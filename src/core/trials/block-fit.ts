@@ -83,21 +83,23 @@ export function differenceError(fit: BlockFit, first: number, second: number): n
 
 /** What the strips tell of the treatments once blocks are taken out, with the common level fixed. */
 function treatmentInformation(strips: readonly Strip[], stripsOf: readonly number[], stripsIn: readonly number[]) {
-  const together = stripsOf.map(() => stripsIn.map(() => 0));
+  const together = stripsOf.map(() => new Float64Array(stripsIn.length));
   for (const { treatment, block } of strips) {
     const row = together[treatment];
     if (row) row[block] = (row[block] ?? 0) + 1;
   }
+  const shares = together.map((row) => row.map((count, block) => count / (stripsIn[block] ?? 1)));
   const each = mean(stripsOf) / stripsOf.length;
   return together.map((mine, row) =>
-    together.map((other, column) => {
-      const shared = mine.reduce(
-        (sum, count, block) => sum + (count * (other[block] ?? 0)) / (stripsIn[block] ?? 1),
-        0,
-      );
-      return (row === column ? (stripsOf[row] ?? 0) : 0) - shared + each;
-    }),
+    shares.map((other, column) => (row === column ? (stripsOf[row] ?? 0) : 0) - sharedOf(mine, other) + each),
   );
+}
+
+/** Strips that two treatments have in the same blocks, by the share of the block that each is. */
+export function sharedOf(counts: Float64Array, shares: Float64Array): number {
+  let sum = 0;
+  for (let block = 0; block < counts.length; block++) sum += (counts[block] ?? 0) * (shares[block] ?? 0);
+  return sum;
 }
 
 interface Centered extends Strip {

@@ -1,4 +1,4 @@
-import { integrate } from "../statistics/gauss-legendre";
+import { quadratureNodes } from "../statistics/gauss-legendre";
 import { normalCdf, normalPdf } from "../statistics/normal";
 
 /** A value known up to a normal spread. */
@@ -7,32 +7,39 @@ export interface Uncertain {
   readonly sd: number;
 }
 
+/** So many standard deviations out, nothing is left. */
+const far = 8.5;
+/** Stretches of the integration: two of the smallest spreads wide, unless that takes more than this many. */
+const mostPanels = 400;
+
 /**
  * The chance that each of several independent normal values is the largest: ∫ φᵢ(x) Π Φₖ(x) dx. The chances add to 1.
  * Values without spread share the chance among those that are largest.
  */
 export function chanceOfBest(values: readonly Uncertain[]): number[] {
   if (values.some(({ sd }) => sd === 0)) return sharedByLargest(values);
-  // The strongest rivals first: beside them most chances vanish at once.
-  const rivals = [...values].sort((a, b) => b.value - a.value);
-  const raw = values.map((mine) => integrate((x) => densityOfBest(mine, rivals, x), panels(mine)));
+  const raw = values.map(() => 0);
+  // All share the points: the product over all rivals is worked out once for each.
+  for (const { at, weight } of quadratureNodes(panels(values))) {
+    const below = values.map(({ value, sd }) => normalCdf((at - value) / sd));
+    const allBelow = below.reduce((product, one) => product * one, weight);
+    if (allBelow === 0) continue;
+    values.forEach(({ value, sd }, index) => {
+      const density = normalPdf((at - value) / sd) / sd;
+      raw[index] = (raw[index] ?? 0) + (density * allBelow) / (below[index] ?? 1);
+    });
+  }
   const total = raw.reduce((sum, chance) => sum + chance, 0);
   return raw.map((chance) => chance / total);
 }
 
-const negligible = 1e-20;
-
-function densityOfBest(mine: Uncertain, rivals: readonly Uncertain[], x: number): number {
-  let density = normalPdf((x - mine.value) / mine.sd) / mine.sd;
-  for (const rival of rivals) {
-    if (density < negligible) return 0;
-    if (rival !== mine) density *= normalCdf((x - rival.value) / rival.sd);
-  }
-  return density;
-}
-
-function panels({ value, sd }: Uncertain): number[] {
-  return [-8, -4, -2, -1, 0, 1, 2, 4, 8].map((step) => value + step * sd);
+/** From where the surest of the high values begins to where the last one ends. */
+function panels(values: readonly Uncertain[]): number[] {
+  const from = Math.max(...values.map(({ value, sd }) => value - far * sd));
+  const to = Math.max(...values.map(({ value, sd }) => value + far * sd));
+  const narrowest = Math.min(...values.map(({ sd }) => sd));
+  const count = Math.min(mostPanels, Math.ceil((to - from) / (2 * narrowest)));
+  return Array.from({ length: count + 1 }, (_, index) => from + ((to - from) * index) / count);
 }
 
 function sharedByLargest(values: readonly Uncertain[]): number[] {

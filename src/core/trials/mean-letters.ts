@@ -6,39 +6,45 @@
  * @param order treatments by number, best first; letters run in this order
  */
 export function meanLetters(order: readonly number[], differ: (first: number, second: number) => boolean): string[] {
-  let groups: (readonly number[])[] = [order];
+  let groups: readonly Group[] = [new Uint8Array(order.length).fill(1)];
   order.forEach((first, place) => {
-    for (const second of order.slice(place + 1)) {
-      if (differ(first, second)) groups = absorbed(groups.flatMap((group) => split(group, first, second)));
+    for (let next = place + 1; next < order.length; next++) {
+      if (differ(first, order[next] ?? 0)) groups = splitAll(groups, place, next);
     }
   });
-  const ranked = [...groups].sort((a, b) => compareBySteps(a, b, order));
+  const ranked = [...groups].sort(compareBySteps);
   const letters = order.map(() => "");
-  ranked.forEach((group, index) => group.forEach((treatment) => (letters[treatment] += letter(index))));
+  ranked.forEach((group, index) => order.forEach((one, place) => group[place] && (letters[one] += letter(index))));
   return letters;
 }
 
-function split(group: readonly number[], first: number, second: number): (readonly number[])[] {
-  if (!group.includes(first) || !group.includes(second)) return [group];
-  return [group.filter((member) => member !== second), group.filter((member) => member !== first)];
+/** Which treatments are in a group, by their place in the order: 1 for those that are. */
+type Group = Uint8Array;
+
+/** Splits the groups that hold both; what then lies wholly inside another group is dropped. */
+function splitAll(groups: readonly Group[], first: number, second: number): readonly Group[] {
+  const whole = groups.filter((group) => !(group[first] && group[second]));
+  const parts = groups.filter((group) => group[first] && group[second]);
+  if (parts.length === 0) return groups;
+  const kept = [...whole];
+  for (const group of parts) {
+    for (const gone of [second, first]) {
+      const part = group.slice();
+      part[gone] = 0;
+      if (!kept.some((other) => isInside(part, other))) kept.push(part);
+    }
+  }
+  return kept;
 }
 
-/** Drops groups that lie wholly inside another. */
-function absorbed(groups: readonly (readonly number[])[]): (readonly number[])[] {
-  return groups.filter(
-    (group, index) =>
-      !groups.some(
-        (other, place) =>
-          place !== index &&
-          group.every((member) => other.includes(member)) &&
-          (other.length > group.length || place < index),
-      ),
-  );
+function isInside(group: Group, other: Group): boolean {
+  for (let place = 0; place < group.length; place++) if (group[place] && !other[place]) return false;
+  return true;
 }
 
-function compareBySteps(a: readonly number[], b: readonly number[], order: readonly number[]): number {
-  for (const treatment of order) {
-    const difference = Number(b.includes(treatment)) - Number(a.includes(treatment));
+function compareBySteps(a: Group, b: Group): number {
+  for (let place = 0; place < a.length; place++) {
+    const difference = (b[place] ?? 0) - (a[place] ?? 0);
     if (difference !== 0) return difference;
   }
   return 0;

@@ -1,7 +1,7 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
 import { normalQuantile } from "../statistics/normal";
-import { dot, type BlockFit } from "./block-fit";
+import { dot, sharedOf, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
 import { chanceOfBest } from "./chance-of-best";
 import { namedStrips, sameLength, type NamedStrips } from "./named-strips";
@@ -122,17 +122,15 @@ function shrink(fit: BlockFit, named: NamedStrips, varietyVariance: number): Shr
 
 /** What the locations tell of the varieties: identity of strips less what is shared within locations. */
 function information({ strips, treatments, blocks }: NamedStrips): number[][] {
-  const grown = treatments.map(() => blocks.map(() => 0));
+  const grown = treatments.map(() => new Float64Array(blocks.length));
   for (const { treatment, block } of strips) {
     const row = grown[treatment];
     if (row) row[block] = 1;
   }
   const sizes = blocks.map((_, block) => grown.reduce((sum, row) => sum + (row[block] ?? 0), 0));
+  const shares = grown.map((row) => row.map((here, block) => here / (sizes[block] ?? 1)));
   return grown.map((mine, row) =>
-    grown.map((other, column) => {
-      const shared = mine.reduce((sum, here, block) => sum + (here * (other[block] ?? 0)) / (sizes[block] ?? 1), 0);
-      return (row === column ? dot(mine, mine) : 0) - shared;
-    }),
+    shares.map((other, column) => (row === column ? sharedOf(mine, mine) : 0) - sharedOf(mine, other)),
   );
 }
 

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { blockTrial } from "../../../src/core/trials/block-trial";
+import { normalCdf } from "../../../src/core/statistics/normal";
 import { chanceOfBest } from "../../../src/core/trials/chance-of-best";
 import { holmAdjusted } from "../../../src/core/trials/holm";
 import { meanLetters } from "../../../src/core/trials/mean-letters";
@@ -299,6 +300,18 @@ describe("varietyMeans", () => {
         expect(varieties.reduce((sum, { bestChance }) => sum + bestChance, 0)).toBeCloseTo(1, 8);
       }),
       { numRuns: 60 },
+    );
+  });
+  it("of two values tells the chance that their difference is above 0", () => {
+    const uncertain = fc.record({
+      value: fc.double({ min: -10, max: 10, noNaN: true }),
+      sd: fc.double({ min: 0.5, max: 5, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(uncertain, uncertain, (a, b) => {
+        const z = (a.value - b.value) / Math.hypot(a.sd, b.sd);
+        expect(chanceOfBest([a, b])[0]).toBeCloseTo(normalCdf(z), 10);
+      }),
     );
   });
   it("gives alike values alike chances", () => {
