@@ -1,5 +1,7 @@
 import "./pane/pane.css";
 import { excelHost } from "../hosts/excel/excel-host";
+import { onRibbon } from "../hosts/excel/ribbon";
+import { canOpenByItself, startup } from "../hosts/excel/startup";
 import { mountPane, type PaneEnvironment } from "./pane";
 
 /** The pane beside a workbook in Excel. The functions are a script of their own, loaded by the same page. */
@@ -7,7 +9,8 @@ async function start(): Promise<void> {
   if (typeof Office === "undefined") return explain("without-office");
   const { host } = await Office.onReady();
   if (host !== Office.HostType.Excel) return explain("outside-excel");
-  mountPane(part("pane"), excelHost(), environment());
+  const pane = mountPane(part("pane"), excelHost(), environment());
+  onRibbon(pane.open);
 }
 
 function environment(): PaneEnvironment {
@@ -15,6 +18,7 @@ function environment(): PaneEnvironment {
   return {
     kind: "excel",
     workbookId: async () => Office.context.document.url ?? "",
+    ...(canOpenByItself() && { startup }),
     storage: () => localStorage,
     // Excel on the web shows several organisations' panes from one storage.
     ...(partitionKey !== undefined && { storagePrefix: partitionKey }),

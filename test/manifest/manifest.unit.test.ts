@@ -1,7 +1,9 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { namespace } from "../../src/hosts/engine/engine-function";
+import { iconSizes, signNames } from "../../src/build/icons/write-icons";
 import { developmentUrl } from "../../src/build/manifest";
+import { ribbonViews } from "../../src/hosts/excel/ribbon";
 import { ManifestFile, projectFolder, projectManifest } from "./manifest-file";
 
 const manifest = new ManifestFile(projectManifest);
@@ -60,8 +62,12 @@ describe("the manifest", () => {
     for (const icon of icons) {
       const images = [...icon.children].map((image) => [image.getAttribute("size"), image.getAttribute("resid")]);
       expect(images.map(([size]) => size)).toEqual(expect.arrayContaining(["16", "32", "80"]));
-      for (const [size, resid] of images)
-        expect(manifest.resource(resid ?? "")).toBe(`${developmentUrl}/assets/icon-${size}.png`);
+      const kinds = images.map(([size, resid]) => {
+        const picture = manifest.resource(resid ?? "") ?? "";
+        return /\/assets\/([a-z]+)-(\d+)\.png$/.exec(picture)?.slice(1) ?? [picture, size];
+      });
+      expect(kinds.map(([, pixels]) => pixels)).toEqual(images.map(([size]) => size));
+      expect(new Set(kinds.map(([kind]) => kind)).size).toBe(1);
     }
   });
 
@@ -73,7 +79,13 @@ describe("the manifest", () => {
   it("points only to what the build makes", () => {
     const pages = new Set(urls().map((url) => url.slice(developmentUrl.length + 1)));
     for (const page of pages) {
-      if (/^assets\/icon-\d+\.png$/.test(page)) continue; // their sizes are checked with the icons
+      const [, picture, size] = /^assets\/([a-z]+)-(\d+)\.png$/.exec(page) ?? [];
+      if (picture !== undefined) {
+        // What they show is checked with the icons.
+        expect(["icon", ...signNames]).toContain(picture);
+        expect(iconSizes).toContain(Number(size));
+        continue;
+      }
       expect([page, existsSync(path.join(projectFolder, makers[page] ?? "nowhere"))]).toEqual([page, true]);
     }
   });
@@ -81,12 +93,30 @@ describe("the manifest", () => {
   it("names one page for the runtime, the functions, the commands and the pane, and no pane beside it", () => {
     const places = ["Runtime", "FunctionFile"].map((name) => manifest.one(name).getAttribute("resid"));
     const page = manifest.one("Page").querySelector("SourceLocation")?.getAttribute("resid");
-    const pane = manifest.one("Action").querySelector("SourceLocation")?.getAttribute("resid");
-    expect(new Set([...places, page, pane])).toEqual(new Set(["Taskpane.Url"]));
+    const panes = manifest.elements("Action").flatMap((action) => [...action.querySelectorAll("SourceLocation")]);
+    expect(panes).toHaveLength(1);
+    const all = [...places, page, ...panes.map((pane) => pane.getAttribute("resid"))];
+    expect(new Set(all)).toEqual(new Set(["Taskpane.Url"]));
     expect(manifest.elements("TaskpaneId")).toEqual([]);
     expect(manifest.elements("DefaultSettings")[0]?.querySelector("SourceLocation")?.getAttribute("DefaultValue")).toBe(
       manifest.resource("Taskpane.Url"),
     );
+  });
+
+  it("has buttons that each do something, by a name that the pane answers to", () => {
+    const buttons = manifest.elements("Control");
+    expect(buttons.length).toBeGreaterThan(1);
+    for (const button of buttons) {
+      expect(manifest.childrenOf(button)).toEqual(["Label", "Supertip", "Icon", "Action"]);
+      expect(manifest.resource(button.querySelector("Label")?.getAttribute("resid") ?? "")).not.toBe("");
+    }
+    const commands = manifest.elements("FunctionName").map(({ textContent }) => textContent);
+    expect(commands.length).toBeGreaterThan(0);
+    expect(new Set(commands)).toEqual(new Set(Object.keys(ribbonViews)));
+    const byCommand = manifest
+      .elements("Action")
+      .filter((action) => action.getAttribute("xsi:type") === "ExecuteFunction");
+    expect(byCommand).toHaveLength(commands.length);
   });
 
   it("keeps its texts within what Excel shows", () => {

@@ -24,6 +24,8 @@ export interface PaneEnvironment {
   readonly gridWanted?: () => void;
   /** What tells the open workbook from others; only where the page does not keep workbooks itself. */
   readonly workbookId?: () => Promise<string>;
+  /** Loading with the workbook, kept in the workbook; only where the spreadsheet offers it. */
+  readonly startup?: { isOn(): Promise<boolean>; set(on: boolean): Promise<void> };
   /** Where preferences are kept. May be missing or refuse: the pane then works without a memory. */
   readonly storage?: () => PreferenceStorage;
   /** Put in front of every key, where several pages share one storage. */

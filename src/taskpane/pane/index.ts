@@ -13,7 +13,7 @@ import type { PaneEnvironment } from "./environment";
 import { findActions } from "./find/actions";
 import { recentFrom } from "./find/recent";
 import { findView } from "./find/view";
-import { headerActions } from "./header/actions";
+import { headerActions, openView } from "./header/actions";
 import { header } from "./header/view";
 import { memoryOf } from "./memory";
 import { overviewActions, readingSoon, showExampleFirst } from "./overview/actions";
@@ -22,7 +22,7 @@ import { sourcesView } from "./sources/view";
 import { startActions } from "./start/actions";
 import { formFrom } from "./start/form";
 import { startView } from "./start/view";
-import { firstState, type PaneState } from "./state";
+import { firstState, type PaneState, type View } from "./state";
 import { trialActions } from "./trial/actions";
 import { trialFrom } from "./trial/memory";
 import { trialView } from "./trial/view";
@@ -51,8 +51,13 @@ const actions: readonly Action[] = [
   ...aboutActions,
 ];
 
+/** What the page around the pane may ask of it. */
+export interface Pane {
+  open(view: View): void;
+}
+
 /** Shows the task pane inside root and lets it work on the host's workbook. */
-export function mountPane(root: HTMLElement, host: WorkbookHost, environment: PaneEnvironment): void {
+export function mountPane(root: HTMLElement, host: WorkbookHost, environment: PaneEnvironment): Pane {
   if (environment.kind === "excel") document.body.classList.add("pane-page");
   const memory = memoryOf(environment);
   const recentMemory = memoryOf(environment, "recent");
@@ -97,6 +102,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
       if (view === "overview" && host.kind === "browser") readPlanSoon();
     })
     .catch(() => undefined);
+  return { open: (part) => perform(desk, openView, part) };
 }
 
 /** The whole pane for a state. */

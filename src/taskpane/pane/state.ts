@@ -1,3 +1,4 @@
+import { firstAbout, type AboutState } from "./about/state";
 import { firstCheck, type CheckState } from "./check/state";
 import { firstClients, type ClientsState } from "./clients/state";
 import { firstFind, type FindState } from "./find/state";
@@ -35,6 +36,7 @@ export interface PaneState {
   readonly whatIf: WhatIfState;
   readonly trial: TrialState;
   readonly check: CheckState;
+  readonly about: AboutState;
   readonly strip: StripState;
   /** The person has just had the form emptied. */
   readonly forgotten?: boolean;
@@ -54,6 +56,7 @@ export function firstState(): PaneState {
     whatIf: firstWhatIf,
     trial: firstTrial(),
     check: firstCheck,
+    about: firstAbout,
     strip: firstStrip,
   };
 }

@@ -4,7 +4,7 @@ import path from "node:path";
 import { inflateSync } from "node:zlib";
 import { markShapes, sand, umber } from "../../../src/build/icons/mark";
 import { paint } from "../../../src/build/icons/paint";
-import { iconPng, iconSizes, writeIcons } from "../../../src/build/icons/write-icons";
+import { iconPng, iconSizes, signNames, writeIcons } from "../../../src/build/icons/write-icons";
 
 /** Reads a PNG the way a viewer does: width and height from its head, pixels from its data. */
 function readPng(file: Buffer) {
@@ -36,11 +36,14 @@ describe("the icons", () => {
   it("are written in every size the manifest and pages use, with the drawing beside them", () => {
     const folder = path.join(mkdtempSync(path.join(os.tmpdir(), "loamsheet-icons-")), "assets");
     writeIcons(folder);
-    const wanted = [16, 20, 24, 32, 40, 48, 64, 80].map((size) => `icon-${size}.png`);
+    const wanted = [16, 20, 24, 32, 40, 48, 64, 80].flatMap((size) =>
+      ["icon", "check", "find"].map((name) => `${name}-${size}.png`),
+    );
     expect(readdirSync(folder).sort()).toEqual([...wanted, "favicon.svg"].sort());
     for (const name of wanted) {
       const { width, height } = readPng(readFileSync(path.join(folder, name)));
-      expect([`icon-${width}.png`, `icon-${height}.png`]).toEqual([name, name]);
+      const [kind] = name.split("-");
+      expect([`${kind}-${width}.png`, `${kind}-${height}.png`]).toEqual([name, name]);
     }
   });
 
@@ -53,6 +56,23 @@ describe("the icons", () => {
     });
     const bands = seen.filter((tone) => tone !== "between").filter((tone, index, all) => tone !== all[index - 1]);
     expect(bands).toEqual(["dark", "light", "dark", "light", "dark"]);
+  });
+
+  it.each(iconSizes)("carry their signs in the lower right corner alone, at %i pixels", (size) => {
+    const mark = readPng(iconPng(size));
+    for (const sign of signNames) {
+      const signed = readPng(iconPng(size, sign));
+      let [changed, outside] = [0, 0];
+      for (let y = 0; y < size; y++) {
+        for (let x = 0; x < size; x++) {
+          if (String(mark.pixel(x, y)) === String(signed.pixel(x, y))) continue;
+          changed += 1;
+          if (x + 1 < 0.375 * size || y + 1 < 0.375 * size) outside += 1;
+        }
+      }
+      expect([sign, changed > size, outside]).toEqual([sign, true, 0]);
+    }
+    expect(iconPng(size, "check").equals(iconPng(size, "find"))).toBe(false);
   });
 
   it("are opaque, so that no background shows through", () => {

@@ -78,7 +78,8 @@ describe("Check this workbook", () => {
     expect(page()).toContain("The formula stands in Plan C3 again.");
     expect(page()).toContain("Nothing to ask about.");
     expect(document.activeElement?.id).toBe("check-said");
-    await press("Undo this");
+    // The way back stays while one looks at other cells.
+    await press("Undo what was written");
     expect(host.written.at(-1)).toEqual({ blocks: [{ address: "Plan!C3", rows: [[999]] }], mayReplace: "formulas" });
     expect(items()).toEqual(["▲ Creek Bend: Cost $ is 999, typed by hand."]);
   });

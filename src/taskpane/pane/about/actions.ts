@@ -1,9 +1,12 @@
+import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action } from "../action";
+import { always, type Action, type Desk } from "../action";
 import { memoryOf, remembered } from "../memory";
 import { firstForm } from "../start/form";
 import { firstTrial } from "../trial/state";
 import { nothingKept } from "../what-if/state";
+import { checkOurselves } from "./self-check";
+import type { AboutState } from "./state";
 
 /** Empties the form and whatever the pane keeps between visits. */
 export const forget: Action = {
@@ -24,4 +27,50 @@ export const forget: Action = {
   },
 };
 
-export const aboutActions: readonly Action[] = [forget];
+function changeAbout(desk: Desk, part: Partial<AboutState>): void {
+  desk.change((state) => ({ ...state, about: { ...state.about, ...part } }));
+}
+
+/** Tells what the spreadsheet is and whether Loamsheet works in it. */
+export const checkSelf: Action = {
+  name: "about.check",
+  label: words.about.check,
+  allowed: always,
+  perform: (desk) => telling(desk, async () => ({ selfCheck: await checkOurselves(desk.host) })),
+};
+
+/** Asks the workbook whether Loamsheet loads with it. */
+export const readLoading: Action = {
+  name: "about.readLoading",
+  label: "",
+  allowed: always,
+  async perform(desk) {
+    const { startup } = desk.environment;
+    if (startup) await telling(desk, async () => ({ loads: await startup.isOn() }));
+  },
+};
+
+/** Turns loading with the workbook on or off, and shows what the spreadsheet then says. */
+export const setLoading: Action = {
+  name: "about.setLoading",
+  label: "",
+  allowed: always,
+  async perform(desk, value) {
+    const { startup } = desk.environment;
+    if (!startup) return;
+    changeAbout(desk, { loads: value === "yes" });
+    await telling(desk, () => startup.set(value === "yes"));
+    await telling(desk, async () => ({ loads: await startup.isOn() }), desk.state().about.refused);
+  },
+};
+
+async function telling(desk: Desk, work: () => Promise<Partial<AboutState> | void>, refused?: string): Promise<void> {
+  try {
+    changeAbout(desk, { refused, ...(await work()) });
+  } catch (thrown) {
+    if (!(thrown instanceof HostError)) throw thrown;
+    changeAbout(desk, { refused: thrown.message });
+  }
+}
+
+export const aboutActions: readonly Action[] = [forget, checkSelf, readLoading, setLoading];

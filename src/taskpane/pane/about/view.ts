@@ -1,16 +1,18 @@
 import packageFile from "../../../../package.json";
 import { words } from "../../words";
-import { element } from "../element";
+import { element, type Child } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { button } from "../parts/button";
+import { tickBox } from "../parts/choices";
 import { caution, section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
-import { forget } from "./actions";
+import { checkSelf, forget, setLoading } from "./actions";
+import type { SelfCheck } from "./self-check";
 
 const say = words.about;
 
 /** About: what this is, where the figures stay, what to mind, licence and version. */
-export function aboutView(state: PaneState, { kind }: PaneEnvironment): HTMLElement {
+export function aboutView(state: PaneState, { kind, startup }: PaneEnvironment): HTMLElement {
   return element(
     "div",
     { class: "view" },
@@ -23,6 +25,14 @@ export function aboutView(state: PaneState, { kind }: PaneEnvironment): HTMLElem
       element("p", {}, say.kept),
       forgetButton(state),
     ),
+    startup !== undefined && section("about-loading", say.loadingHead, loadingSwitch(state)),
+    section(
+      "about-check",
+      say.checkHead,
+      button(checkSelf, state),
+      element("div", { role: "status" }, checked(state.about.selfCheck)),
+    ),
+    state.about.refused !== undefined && element("p", { class: "refusal", role: "alert" }, state.about.refused),
     section("about-mind", say.mindHead, element("p", {}, say.estimates), say.cautions.map(caution)),
     section(
       "about-licence",
@@ -30,6 +40,34 @@ export function aboutView(state: PaneState, { kind }: PaneEnvironment): HTMLElem
       element("p", {}, say.licence),
       element("p", {}, say.version(packageFile.version)),
     ),
+  );
+}
+
+function loadingSwitch({ about }: PaneState): HTMLElement {
+  return tickBox({
+    id: "about-loads",
+    value: "yes",
+    label: say.loads,
+    hint: say.loadsHint,
+    ticked: about.loads === true,
+    action: setLoading.name,
+  });
+}
+
+function checked(found: SelfCheck | undefined): Child {
+  if (!found) return undefined;
+  const { facts, declared, absent, families, wrong } = found;
+  return element(
+    "ul",
+    { class: "about-found" },
+    [
+      say.program(facts.program, packageFile.version),
+      say.registered(declared - absent.length, declared),
+      absent.length > 0 && say.absent(absent),
+      say.examples(families - wrong.length, families),
+      wrong.length > 0 && say.wrong(wrong),
+      ...(facts.missing.length > 0 ? facts.missing : [say.nothingMissing]),
+    ].map((sentence) => sentence !== false && element("li", {}, sentence)),
   );
 }
 

@@ -46,7 +46,8 @@ export const goToFinding: Action = {
     if (!finding) return;
     const done = await trying(async () => {
       await desk.host.show(addressOf(finding.at));
-      return { said: say.wentTo(placeInWords(finding.at)), before: undefined };
+      desk.environment.gridWanted?.();
+      return { said: say.wentTo(placeInWords(finding.at)) };
     });
     changeCheck(desk, done);
   },

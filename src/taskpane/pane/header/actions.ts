@@ -1,3 +1,4 @@
+import { readLoading } from "../about/actions";
 import { always, type Action } from "../action";
 import { lookForList } from "../clients/actions";
 import { lookItOver } from "../check/actions";
@@ -23,6 +24,7 @@ export const openView: Action = {
     if (view === "working") perform(desk, showWorking, "");
     if (view === "what-if") perform(desk, readSheet, "");
     if (view === "check") perform(desk, lookItOver, "");
+    if (view === "about") perform(desk, readLoading, "");
     if (view === "overview") perform(desk, readOverview, "");
     if (view === "clients") perform(desk, lookForList, "");
   },

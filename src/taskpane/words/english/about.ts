@@ -14,6 +14,20 @@ export const about = {
   kept: "This pane remembers what you typed into Start a workbook and which functions you opened lately, on this machine only, so that you find them again.",
   forget: "Empty the form and forget it",
   forgotten: "The form is empty and nothing is remembered.",
+  loadingHead: "When this workbook opens",
+  loads: "Load Loamsheet with this workbook",
+  loadsHint:
+    "Off unless you turn it on. The choice is kept in the workbook: its formulas then answer without the pane being opened first, for everyone who has Loamsheet.",
+  checkHead: "Is Loamsheet in order?",
+  check: "Check Loamsheet",
+  program: (program: string, version: string) => `${program}, Loamsheet ${version}.`,
+  registered: (known: number, all: number) => `Functions registered: ${known} of ${all}.`,
+  absent: (names: readonly string[]) =>
+    `Not registered: ${names.join(", ")}. Close Loamsheet and open it again; if that does not help, install it anew.`,
+  examples: (right: number, all: number) => `Examples that come out as printed, one a family: ${right} of ${all}.`,
+  wrong: (names: readonly string[]) =>
+    `Not as printed: ${names.join(", ")}. Do not rely on them until this is mended; report it with this line.`,
+  nothingMissing: "Nothing that Loamsheet uses is missing here.",
   mindHead: "What to mind",
   estimates:
     "These are planning estimates from published guides, as good as the samples, prices and yields you put in.",

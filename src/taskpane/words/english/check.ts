@@ -129,6 +129,6 @@ export const check = {
     mended === count
       ? `${many(count, "formula was", "formulas were")} written again; all give an answer.`
       : `${many(count, "formula was", "formulas were")} written again; ${mended} give an answer, ${count - mended} still show #NAME?. Close and open the pane, then try once more.`,
-  undo: "Undo this",
+  undo: "Undo what was written",
   undone: "It is as it was before.",
 };
