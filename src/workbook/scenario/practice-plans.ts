@@ -53,7 +53,8 @@ export const practiceTerms = {
   seasonSdBuPerAc: 1,
   budgetUsdPerAc: 35,
   mostPractices: 4,
-  attainableYieldBuPerAc: 75,
+  /** The best that ground gives, as a multiple of the usual yield. */
+  attainableShare: 1.3,
   /** How far beliefs are off the same way, 0 to 1. */
   sharedOptimism: 0.3,
 } as const;

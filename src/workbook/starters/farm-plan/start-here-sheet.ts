@@ -18,13 +18,13 @@ export function startHereSheet(context: FarmContext): SheetModel {
     tabColor: tabColors.start,
     title: formula`${named("farmName")}&": start here"`,
     answers: "What to fill in, in which order, and how to read what comes out.",
-    blocks: [orderBlock(), sheetsBlock(context), howToRead(), sourcesBlock(context), cautions()],
+    blocks: [orderBlock(context), sheetsBlock(context), howToRead(), sourcesBlock(context), cautions()],
     widths: [26, 86],
     print: { orientation: "portrait", onePage: true },
   };
 }
 
-function orderBlock(): Block {
+function orderBlock({ parts }: FarmContext): Block {
   return {
     kind: "paragraphs",
     title: "In this order",
@@ -35,6 +35,11 @@ function orderBlock(): Block {
       prose`3. ${sheetName("fields")}: one row a field, with last and next crop, yields, and what was put on for both.`,
       prose`4. ${sheetName("soil-tests")}: copy the laboratory's report, field by field.`,
       prose`5. Read the ledgers and plans, adjust ${sheetName("budgets")}, and print ${sheetName("summary")}.`,
+      ...(parts.includes("practices")
+        ? [
+            prose`6. Weigh what you might do otherwise on ${sheetName("practices")}, enter strips on ${sheetName("trial-1")}, and see what ${sheetName("stack")} picks.`,
+          ]
+        : []),
       "Every sheet follows as you type. Rows still empty stay empty; a row half filled says what it waits for.",
       "More fields later: add them below the last row of the list, and drag the lower corner of each other table down.",
     ],

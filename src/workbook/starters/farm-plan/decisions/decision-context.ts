@@ -1,4 +1,4 @@
-import { practiceCrop, practicePlans, type PracticePlan } from "../../../scenario/practice-plans";
+import { practiceCrop, practicePlans, practiceTerms, type PracticePlan } from "../../../scenario/practice-plans";
 import { trialExamples, type TrialExample } from "../../../scenario/trial-examples";
 import type { FarmContext } from "../farm-context";
 
@@ -6,6 +6,8 @@ import type { FarmContext } from "../farm-context";
 export interface DecisionContext {
   /** The crop the practices are for. */
   readonly crop: string;
+  /** A yield of that crop that no practice passes, to the nearest 5. */
+  readonly attainableBuPerAc: number;
   /** Rows of every table of practices. */
   readonly rows: number;
   /** Examples that fill the first rows. */
@@ -17,13 +19,15 @@ export interface DecisionContext {
 export const practiceRows = 10;
 
 export function decisionContext({ crops, fields, withDemo }: FarmContext): DecisionContext {
-  const crop = crops.find(({ crop: name }) => name === practiceCrop)?.crop ?? crops[0]?.crop ?? "";
+  const chosen = crops.find(({ crop: name }) => name === practiceCrop) ?? crops[0];
+  const crop = chosen?.crop ?? "";
   const hasField = (name: string) => fields.some(({ field }) => field === name);
   const practices =
     withDemo && crop === practiceCrop ? practicePlans.filter(({ field }) => field === null || hasField(field)) : [];
   const isWeighed = (name: string) => practices.some(({ practice }) => practice === name);
   return {
     crop,
+    attainableBuPerAc: 5 * Math.round(((chosen?.yieldBuPerAc ?? 0) * practiceTerms.attainableShare) / 5),
     rows: practiceRows,
     practices,
     trials: trialExamples.filter(({ practice, field }) => isWeighed(practice) && hasField(field)),

@@ -37,9 +37,7 @@ function forWhom(): EntriesBlock {
   return {
     kind: "entries",
     key: "farm-page-head",
-    entries: [
-      typedEntry({ key: "for", label: "For", says: "Landlord or lender, and the date you hand it over." }, null),
-    ],
+    entries: [typedEntry({ key: "for", label: "For", says: "Landlord or lender, and the date." }, null)],
   };
 }
 

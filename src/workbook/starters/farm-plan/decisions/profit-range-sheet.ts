@@ -35,7 +35,7 @@ export function profitRangeSheet(context: FarmContext): SheetModel {
     title: "Range of profit",
     answers: "How far profit of an acre may range when yield and price turn out otherwise, and the odds of a loss.",
     blocks: [rangeBlock(context), saysBlock()],
-    widths: [38, 13, ...context.crops.map(() => 16)],
+    widths: [38, 13, ...context.crops.map(() => Math.max(16, 48 / context.crops.length))],
     print: { orientation: "portrait", onePage: true },
   };
 }

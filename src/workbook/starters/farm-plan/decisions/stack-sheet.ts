@@ -24,7 +24,7 @@ export function stackSheet(context: DecisionContext): SheetModel {
     title: "Stack of practices",
     answers: "Which practices to take up together within a budget, what they net, and what could go otherwise.",
     blocks: [
-      stackTermsBlock(),
+      stackTermsBlock(context),
       stackTableBlock(context),
       stackSetBlock(context),
       interactionBlock(context),

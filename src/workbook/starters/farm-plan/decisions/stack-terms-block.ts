@@ -7,6 +7,7 @@ import { formats } from "../../../model/cell";
 import { oneOf, within } from "../../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../../model/entries";
 import { practiceTerms } from "../../../scenario/practice-plans";
+import type { DecisionContext } from "./decision-context";
 import { term } from "./practice-terms-block";
 
 type StackTerm = "crop" | "budget" | "most" | "interaction" | "yieldNow" | "attainable" | "together";
@@ -24,8 +25,13 @@ export function ofPracticeBudget(line: string): Expression {
   return formula`INDEX(${place(`budget.${line}`)},MATCH(${term("crop")},${place("budget.heads")},0))`;
 }
 
-export function stackTermsBlock(): EntriesBlock {
-  return { kind: "entries", key: "stack-terms", title: "On what terms", entries: [...budgetLines(), ...gainLines()] };
+export function stackTermsBlock(context: DecisionContext): EntriesBlock {
+  return {
+    kind: "entries",
+    key: "stack-terms",
+    title: "On what terms",
+    entries: [...budgetLines(), ...gainLines(context)],
+  };
 }
 
 function budgetLines(): Entry[] {
@@ -55,7 +61,7 @@ function budgetLines(): Entry[] {
   ];
 }
 
-function gainLines(): Entry[] {
+function gainLines({ attainableBuPerAc }: DecisionContext): Entry[] {
   return [
     typedEntry(
       {
@@ -84,7 +90,7 @@ function gainLines(): Entry[] {
         format: formats.one,
         says: "Only diminishing gains need it: the best your ground has given.",
       },
-      practiceTerms.attainableYieldBuPerAc,
+      attainableBuPerAc,
       within(practiceLimits.yield, "Best yield to reach with everything done"),
     ),
     typedEntry(
