@@ -3,6 +3,7 @@ import "./browser.css";
 import { allFunctions } from "../functions";
 import { BrowserWorkbook } from "../hosts/browser";
 import { keepOffline } from "../hosts/browser/offline/keep-offline";
+import { clientFiles, download } from "./browser-files";
 import { mountPane } from "./pane";
 import { showReadableSheet } from "./readable-sheet";
 
@@ -22,6 +23,7 @@ async function start(): Promise<void> {
   mountPane(part("pane"), workbook.host, {
     kind: "browser",
     ...(isFirstVisit && { firstVisit: workbook.drawn() }),
+    files: clientFiles,
     example: {
       isUntouched: () => workbook.workbooks.isUntouched(),
       open: (plan) => workbook.workbooks.openExample(plan),
@@ -55,11 +57,7 @@ function arrange(paneFirst: boolean): void {
 
 async function saveFile(workbook: BrowserWorkbook): Promise<string> {
   const file = await workbook.file();
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(file);
-  link.download = file.name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  download(file);
   return file.name;
 }
 

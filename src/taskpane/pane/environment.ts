@@ -9,6 +9,8 @@ export interface PaneEnvironment {
   readonly saveFile?: () => Promise<string>;
   /** The workbooks that the page keeps. */
   readonly workbooks?: KeptWorkbooks;
+  /** Makes workbooks beside the open one, and hands several over at once. */
+  readonly files?: ClientFiles;
   /** Shows an example plan where the page keeps workbooks. */
   readonly example?: {
     /** Whether nothing stands in the open workbook and nothing is being typed into it. */
@@ -53,6 +55,13 @@ export interface KeptWorkbook {
   /** When it was last written, milliseconds since 1970. */
   readonly changed: number;
   readonly isOpen: boolean;
+}
+
+/** Workbooks made as files, where a page can hand files over. */
+export interface ClientFiles {
+  make(plan: WorkbookPlan): Promise<File>;
+  /** Hands all of them over in one zip; resolves with its name. */
+  handOver(files: readonly File[], name: string): Promise<string>;
 }
 
 /** The part of localStorage that the pane uses. */

@@ -83,6 +83,7 @@ function next(state: PaneState, { workbooks, example }: PaneEnvironment): HTMLEl
       example && !figures && !filling && button(showExample, state),
     ),
     workbooks && fileChoice(),
+    button(openView, state, { look: "quiet", value: "clients", says: say.clients }),
   );
 }
 
