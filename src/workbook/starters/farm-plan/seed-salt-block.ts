@@ -49,7 +49,7 @@ export function seedSaltBlock({ crops }: FarmContext): EntriesBlock {
           label: "Most N and K2O together",
           unit: "lb/ac",
           format: formats.one,
-          says: "In moist soil; dry soil stands half. no limit here: no table in this workbook prints one, so keep it off the seed.",
+          says: "In moist soil; dry soil stands half. no limit here: none is printed, so keep it off the seed.",
         },
         formula`IF(${value("crop")}&""="","",IFERROR(${most},"no limit here"))`,
       ),
