@@ -1,5 +1,7 @@
 /** @jest-environment jsdom */
 import { reportSelection, type CellReport } from "../../../src/taskpane/pane/working/report";
+import { runFunction } from "../../../src/functions/frame/run";
+import { removalTable } from "../../../src/functions/nutrients";
 import { FakeHost, type FakeCell } from "../fake-host";
 
 const areas = {
@@ -48,6 +50,16 @@ describe("reportSelection", () => {
     ],
     ["a choice", '=LOAM.REMOVAL(IF(D2>=COUNT(D2:D3),"corn",Z1),SUM(D2,"x"),"K2O")'],
     ["several columns of a table, first of many", '=LOAM.REMOVAL("corn",INDEX(Fields[@[Crop]:[Yield]],2),"K2O")'],
+    ["rounding", '=LOAM.REMOVAL("corn",ROUND(D2+0.4,0)*ROUNDUP(0.2,0)+INT(0.9)+MOD(10,5)+ROUNDDOWN(-0.9,0),"K2O")'],
+    ["an average", '=LOAM.REMOVAL("corn",AVERAGE(D2,205)+MEDIAN(0,1,0)*PRODUCT(0,3)+SQRT(0),"K2O")'],
+    ["an exact look-up down a table", '=LOAM.REMOVAL("corn",VLOOKUP("corn",C2:D3,2,FALSE),"K2O")'],
+    ["a look-up with its answers apart", '=LOAM.REMOVAL("corn",XLOOKUP("corn",C2:C3,D2:D3),"K2O")'],
+    ["tests of cells", '=LOAM.REMOVAL(IF(AND(ISNUMBER(D2),NOT(ISBLANK(C2)),OR(FALSE,ISTEXT(C2))),"corn",""),D2,"K2O")'],
+    ["what stands in for a missing value", '=LOAM.REMOVAL("corn",IFNA(D4,205),"K2O")'],
+    ["one of several", '=LOAM.REMOVAL(CHOOSE(2,"soybean","corn"),D2,"K2O")'],
+    ["the number of a row", '=LOAM.REMOVAL("corn",INDEX(D2:D3,ROW()-ROW($D$1)+COLUMN(A1)-1),"K2O")'],
+    ["the place of a word", '=LOAM.REMOVAL(IF(ISNUMBER(SEARCH("RN",C2)),"corn",""),D2,"K2O")'],
+    ["parts of words", '=LOAM.REMOVAL(LOWER(LEFT("CORN, dry",4)),D2,CONCAT(MID("aK2",2,2),RIGHT("CO",1)))'],
     ["arithmetic", '=LOAM.REMOVAL("co"&"rn",(D2*2+10%*0)/2,"K2O")'],
     ["an @ before the name", '=@LOAM.REMOVAL("corn",205,"K2O")'],
     ["the form some files keep", '=_xldudf_LOAM_REMOVAL("corn",205,"K2O")'],
@@ -76,13 +88,93 @@ describe("reportSelection", () => {
     expect(outcome.cites.map(({ source }) => source)).toContain("osu-974-2020");
   });
 
-  it("uses the answer of a Loamsheet function inside an argument, and says so", async () => {
-    // Removal of K2O by 200 bu of corn is 40 lb; a yield of 40 is then what the outer call gets.
-    const report = await reportOf('=LOAM.REMOVAL("corn",LOAM.REMOVAL("corn",200,"K2O"),"K2O")');
-    expect(report.calls).toHaveLength(1);
-    expect(report.calls[0]?.remarks).toEqual([
-      "Another Loamsheet function stands inside this one. Its answer is shown as a value.",
+  it("shows a call inside an argument too, after the one it stands in", async () => {
+    // Removal of K2O by 200 bu of corn is 40 lb; the outer call takes that for a yield: 40 × 0.20 = 8 lb.
+    const { calls } = await reportOf('=LOAM.REMOVAL("corn",LOAM.REMOVAL("corn",200,"K2O"),"K2O")', "Fields!E2", {
+      value: 8,
+    });
+    expect(calls.map(({ answer, isWhatShows }) => [answer, isWhatShows])).toEqual([
+      [8, true],
+      [40, false],
     ]);
+    expect(calls[0]?.went[1]).toMatchObject({ value: 40, from: "answer of REMOVAL, shown below" });
+    expect(calls[1]?.remarks).toEqual(["Stands inside REMOVAL, as its yield."]);
+  });
+
+  it("tells where each value comes from", async () => {
+    const { calls } = await reportOf('=LOAM.REMOVAL([@Crop],goal,"K2O",,,D2/14)');
+    expect(calls[0]?.went.map(({ name, from }) => `${name}: ${from}`)).toEqual([
+      "crop: [@Crop], which is Fields!C2",
+      "yield: goal, which is Fields!D2:D2",
+      "nutrient: typed in the formula",
+      "part: left out",
+      "set: left out",
+      "moisture: worked out from D2/14",
+    ]);
+  });
+
+  it("shows the arguments that can be read beside one that cannot", async () => {
+    const { calls } = await reportOf('=LOAM.REMOVAL("corn",RAND(),"K2O")');
+    expect(calls[0]?.went.slice(0, 3).map(({ value }) => value)).toEqual(["corn", "cannot be worked out here", "K2O"]);
+    expect(calls[0]?.outcome).toEqual({ because: expect.stringContaining("computed with RAND") });
+  });
+
+  it("leaves aside the branch that the formula does not take", async () => {
+    const { calls, leftAside } = await reportOf(
+      '=IF(D2>100,LOAM.REMOVAL("corn",D2,"K2O"),LOAM.PRODUCTRATE(D2,60))+LOAM.PRODUCTRATE(40,50)',
+    );
+    expect(calls.map(({ fn }) => fn.name)).toEqual(["REMOVAL", "PRODUCTRATE"]);
+    expect(leftAside).toEqual(["PRODUCTRATE"]);
+  });
+
+  it("leaves aside what stands ready for an error that did not come, and shows both where it came", async () => {
+    const names = async (first: string) =>
+      (await reportOf(`=IFERROR(LOAM.REMOVAL(${first},D2,"K2O"),LOAM.PRODUCTRATE(40,50))`)).calls.map(
+        ({ fn }) => fn.name,
+      );
+    expect(await names('"corn"')).toEqual(["REMOVAL"]);
+    expect(await names('"barlei"')).toEqual(["REMOVAL", "PRODUCTRATE"]);
+  });
+
+  it("knows the cell that INDEX takes out of a table", async () => {
+    // A row for each published nutrient under the heads; column 2 is the removal. 200 bu × 0.35 lb = 70 lb of P2O5.
+    const table = runFunction(removalTable, ["corn", 200]);
+    const row = table.findIndex(([nutrient]) => nutrient === "P2O5") + 1;
+    const { calls } = await reportOf(`=INDEX(LOAM.REMOVALTABLE("corn",D2-5),${row},2)`, "Fields!E2", { value: 70 });
+    expect(calls[0]).toMatchObject({ answer: 70, isWhatShows: true });
+    expect(calls[0]?.remarks[0]).toMatch(
+      new RegExp(`^The answer is a table\\. This cell shows its row ${row}, column 2: P2O5, `),
+    );
+  });
+
+  it("finds the formula of a cell that belongs to an answer of several", async () => {
+    // 60 bu of soybean × 1.15 lb = 69 lb of K2O, in the second of two rows.
+    const host = new FakeHost({
+      cells: {
+        ...cells,
+        "Fields!E2": { formula: '=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")', value: 41 },
+        "Fields!E3": { value: 69 },
+      },
+    });
+    host.selected = "Fields!E3";
+    const report = await reportSelection(host);
+    expect(report.formulaAt).toBe("Fields!E2");
+    expect(report.calls[0]).toMatchObject({ answer: 69, isWhatShows: true });
+    expect(report.calls[0]?.remarks).toEqual(["This formula fills 2 cells. The steps are those of number 2."]);
+    const outcome = report.calls[0]?.outcome;
+    expect(outcome && "working" in outcome && outcome.working.map(({ value }) => value)).toContain(69);
+  });
+
+  it("takes a value near a formula that does not give it for a typed one", async () => {
+    const host = new FakeHost({
+      cells: {
+        ...cells,
+        "Fields!E2": { formula: '=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")', value: 41 },
+        "Fields!E3": { value: 5 },
+      },
+    });
+    host.selected = "Fields!E3";
+    expect((await reportSelection(host)).because).toMatch(/typed in/);
   });
 
   it("finds the call inside a longer formula and gives its own answer", async () => {
@@ -94,7 +186,7 @@ describe("reportSelection", () => {
 
   it("says that the steps are those of the first answer where a range gives many", async () => {
     const report = await reportOf('=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")');
-    expect(report.calls[0]?.remarks).toEqual(["This formula fills several cells. The steps are those of the first."]);
+    expect(report.calls[0]?.remarks).toEqual(["This formula fills 2 cells. The steps are those of the first."]);
     expect(report.calls[0]?.went[0]?.value).toBe("corn (first of 2)");
   });
 
@@ -111,6 +203,8 @@ describe("reportSelection", () => {
     ["a cell with an error", '=LOAM.REMOVAL("corn",D4,"K2O")', /shows #N\/A/],
     ["a cell that is still blank", '=LOAM.REMOVAL("corn",Z9,"K2O")', /waiting for yield/],
     ["a function of the spreadsheet", '=LOAM.REMOVAL("corn",VLOOKUP(1,D2:D3,1),"K2O")', /computed with VLOOKUP/],
+    ["a search for any letters", '=LOAM.REMOVAL("corn",VLOOKUP("c*",C2:D3,2,FALSE),"K2O")', /any letters/],
+    ["a search in a sorted table", '=LOAM.REMOVAL("corn",VLOOKUP("corn",C2:D3,2),"K2O")', /computed with VLOOKUP/],
     ["a whole column", '=LOAM.REMOVAL("corn",D:D,"K2O")', /whole column/],
     ["arithmetic on a range", '=LOAM.REMOVAL("corn",D2:D3*2,"K2O")', /whole range/],
     ["a reference to two ranges", '=LOAM.REMOVAL("corn",D2 D2,"K2O")', /uses " "/],

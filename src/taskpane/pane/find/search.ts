@@ -35,7 +35,7 @@ interface Scored extends Found {
 }
 
 /** A phrase that holds so much of the question is worth showing beside its function. */
-const closePhrase = 0.5;
+const closePhrase = 0.6;
 
 /** At least this share of what was asked has to be answered. */
 const leastShare = 0.5;
@@ -62,7 +62,7 @@ export function searchFunctions(index: SearchIndex, query: string): SearchResult
 /** What is far behind the best answers only by a common word is no answer. */
 function enough(found: readonly Scored[]): readonly Found[] {
   const best = found[0]?.score ?? 0;
-  return found.filter(({ score }) => score >= best / 12).map(({ fn, phrase }) => ({ fn, phrase }));
+  return found.filter(({ score }) => score >= best / 6).map(({ fn, phrase }) => ({ fn, phrase }));
 }
 
 function wantedWord(index: SearchIndex, word: string): Wanted {

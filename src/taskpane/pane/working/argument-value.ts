@@ -10,13 +10,15 @@ import {
 } from "@borgar/fx";
 import type { RawArgument } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
+import { parseAddress } from "../../../hosts/address";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
-import { ownFunction } from "./formula";
-import { nativeCalls, type Evaluate, type Node } from "./native-calls";
+import { nameOf, ownFunction } from "./formula";
+import type { Evaluate, Node } from "./native-call";
+import { nativeCalls } from "./native-calls";
 import { binary, unary } from "./operators";
 import { firstCell } from "./rectangle";
-import { readReference, type Reader } from "./references";
+import { findCells, readReference, type Reader } from "./references";
 
 const say = words.working;
 
@@ -37,15 +39,25 @@ export async function argumentValue(node: Node, reader: Reader): Promise<RawArgu
   if (isBinaryNode(node)) {
     return binary(node.operator, await evaluate(node.arguments[0]), await evaluate(node.arguments[1]));
   }
-  if (isCallNode(node)) return call(node, evaluate);
+  if (isCallNode(node)) return call(node, evaluate, reader);
   throw new CannotShow(say.foreignFunction("LET, LAMBDA"));
 }
 
-async function call(node: CallExpression, evaluate: Evaluate): Promise<RawArgument> {
+async function call(node: CallExpression, evaluate: Evaluate, reader: Reader): Promise<RawArgument> {
   const fn = ownFunction(node);
   if (fn) return runFunction(fn, await Promise.all(node.arguments.map(evaluate)));
-  const name = "name" in node.callee ? node.callee.name.toUpperCase() : "";
+  const name = nameOf(node);
+  if (name === "ROW" || name === "COLUMN") return placeOf(name, node.arguments[0], reader);
   const native = nativeCalls[name];
   if (!native) throw new CannotShow(say.foreignFunction(name));
   return native(node.arguments, evaluate);
+}
+
+/** The number of the row or column that a reference begins in; without one, that of the selected cell. */
+async function placeOf(name: "ROW" | "COLUMN", node: Node, reader: Reader): Promise<number> {
+  if (node && !isReferenceNode(node)) throw new CannotShow(say.foreignFunction(name));
+  const { address } = node ? await findCells(node, reader) : reader.selected;
+  const place = parseAddress(address);
+  if (!place) throw new CannotShow(say.foreignFunction(name));
+  return (name === "ROW" ? place.area.top : place.area.left) + 1;
 }

@@ -12,10 +12,14 @@ import { allFunctions } from "../../../functions";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { namespace } from "../../../functions/frame/formula-text";
 
-/** A call of one of our functions inside a formula, with the text of its arguments. */
+/** A call of one of our functions inside a formula. */
 export interface OwnCall {
   readonly fn: WorksheetFunction;
   readonly node: CallExpression;
+  /** The call whose argument it stands in. */
+  readonly within?: { readonly fn: WorksheetFunction; readonly argument: string } | undefined;
+  /** The INDEX that takes one cell out of its answer. */
+  readonly takenBy?: CallExpression | undefined;
 }
 
 /** How our names stand in formulas: as typed, or as some files keep them. */
@@ -32,26 +36,44 @@ export function parseFormula(formula: string): AstExpression | undefined {
 
 /** Our function a call names, or nothing when it is the spreadsheet's own or unknown. */
 export function ownFunction(node: CallExpression): WorksheetFunction | undefined {
-  if (!("name" in node.callee)) return undefined;
-  const called = node.callee.name.toUpperCase();
+  const called = nameOf(node);
   const prefix = prefixes.find((start) => called.startsWith(start));
   return prefix === undefined ? undefined : allFunctions.find(({ name }) => name === called.slice(prefix.length));
 }
 
-/** The outermost calls of our functions, in reading order; calls inside their arguments are left to those. */
-export function ownCalls(node: AstExpression | null | undefined): readonly OwnCall[] {
+/** All calls of our functions, in reading order: each before those in its arguments. */
+export function ownCalls(node: AstExpression | null | undefined, within?: OwnCall["within"]): readonly OwnCall[] {
   if (!node) return [];
-  if (isCallNode(node)) {
-    const fn = ownFunction(node);
-    return fn ? [{ fn, node }] : node.arguments.flatMap(ownCalls);
-  }
-  if (isUnaryNode(node) || isBinaryNode(node)) return node.arguments.flatMap(ownCalls);
-  return [];
+  if (isUnaryNode(node) || isBinaryNode(node)) return node.arguments.flatMap((part) => ownCalls(part, within));
+  if (!isCallNode(node)) return [];
+  const fn = ownFunction(node);
+  if (!fn) return node.arguments.flatMap((part, at) => partCalls(node, part, at, within));
+  const names = Object.keys(fn.args);
+  const inner = node.arguments.flatMap((part, at) => ownCalls(part, { fn, argument: names[at] ?? "" }));
+  return [{ fn, node, within }, ...inner];
 }
 
-/** Whether one of our calls stands within this argument. */
-export function holdsOwnCall(node: AstExpression | null | undefined): boolean {
-  return ownCalls(node).length > 0;
+function partCalls(
+  node: CallExpression,
+  part: AstExpression | null,
+  at: number,
+  within: OwnCall["within"],
+): readonly OwnCall[] {
+  const [first, ...others] = ownCalls(part, within);
+  const isTaken = at === 0 && nameOf(node) === "INDEX" && first !== undefined && first.node === part;
+  return first ? [isTaken ? { ...first, takenBy: node } : first, ...others] : [];
+}
+
+/** The name of a called function in capitals; empty where something else is called. */
+export function nameOf(node: CallExpression): string {
+  return "name" in node.callee ? node.callee.name.toUpperCase() : "";
+}
+
+/** Whether the formula is one call of ours and nothing around it. */
+export function isBareCall(node: AstExpression | null | undefined): boolean {
+  if (!node) return false;
+  if (isUnaryNode(node) && node.operator === "@") return isBareCall(node.arguments[0]);
+  return isCallNode(node) && ownFunction(node) !== undefined;
 }
 
 /** An argument as it stands in the formula. */

@@ -1,5 +1,11 @@
 import type { CellIn, Matrix, RawArgument } from "../../../functions/frame/cell";
 
+/** How far a cell lies from the one that holds its formula. */
+export interface Offset {
+  readonly row: number;
+  readonly column: number;
+}
+
 /** The cells of an argument; a single value is a rectangle of one. */
 export function rectangle(raw: RawArgument): Matrix<CellIn> {
   return isRange(raw) ? raw : [[raw ?? null]];

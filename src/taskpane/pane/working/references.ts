@@ -16,12 +16,32 @@ export interface Reader {
   readonly selected: HostRange;
 }
 
+/** A host that is asked for the same cells only once. */
+export function askingOnce(host: ReadingHost): ReadingHost {
+  const read = new Map<string, Promise<HostRange>>();
+  let taken: ReturnType<ReadingHost["taken"]> | undefined;
+  return {
+    readSelection: () => host.readSelection(),
+    taken: () => (taken ??= host.taken()),
+    read(reference) {
+      const known = read.get(reference) ?? host.read(reference);
+      read.set(reference, known);
+      return known;
+    },
+  };
+}
+
 /** The cells a reference of the selected cell points to, as a function would receive them. */
 export async function readReference(node: ReferenceIdentifier, reader: Reader): Promise<Matrix<CellIn>> {
+  return cellsOf(await findCells(node, reader));
+}
+
+/** The cells a reference of the selected cell points to, with their address. */
+export async function findCells(node: ReferenceIdentifier, reader: Reader): Promise<HostRange> {
   if (node.kind === "beam") throw new CannotShow(say.wholeColumn(node.value));
   if (node.kind === "table") return readTable(node.value, reader);
   const reference = node.kind === "range" ? onSheetOf(node.value, reader.selected) : node.value;
-  return cellsOf(await readThrough(reader.host, reference));
+  return readThrough(reader.host, reference);
 }
 
 /** A reference without a sheet means the sheet of the selected cell. */
@@ -32,7 +52,7 @@ function onSheetOf(reference: string, selected: HostRange): string {
 }
 
 /** One column of a table or several side by side: whole, or only the row of the selected cell. */
-async function readTable(reference: string, reader: Reader): Promise<Matrix<CellIn>> {
+async function readTable(reference: string, reader: Reader): Promise<HostRange> {
   const { table = "", columns = [], sections = [] } = parseStructRef(reference) ?? {};
   const [first, last = first] = columns;
   const inThisRow = sections.length === 1 && sections[0]?.toLowerCase() === "this row";
@@ -44,7 +64,7 @@ async function readTable(reference: string, reader: Reader): Promise<Matrix<Cell
   if (inThisRow && (row < left.area.top || row > left.area.bottom)) throw new CannotShow(say.notInTable(reference));
   const { top, bottom } = inThisRow ? { top: row, bottom: row } : left.area;
   const area = { top, bottom, left: left.area.left, right: right.area.right };
-  return cellsOf(await readThrough(reader.host, `${quotedSheet(left.sheet)}!${areaAddress(area)}`));
+  return readThrough(reader.host, `${quotedSheet(left.sheet)}!${areaAddress(area)}`);
 }
 
 type Place = SheetArea & { readonly sheet: string };

@@ -3,11 +3,12 @@ import { element, type Child } from "../element";
 import { numberText, withUnit } from "../number-text";
 import { button } from "../parts/button";
 import { citation } from "../parts/citation";
-import { caution, section, sentence, viewHeading } from "../parts/text";
+import { caution, formulaCode, section, sentence, viewHeading } from "../parts/text";
 import { showFunction } from "../find/actions";
 import type { PaneState } from "../state";
-import { showWorking } from "./actions";
-import type { ArgumentLine, CallReport, CellReport } from "./report";
+import { copyId, copyWorking, showWorking } from "./actions";
+import type { ArgumentLine, CallReport } from "./call-report";
+import { isReadable, type CellReport } from "./report";
 
 const say = words.working;
 
@@ -21,6 +22,7 @@ export function workingView(state: PaneState): HTMLElement {
     element("p", { class: "lead" }, say.lead),
     element("div", { role: "status" }, answer(report, refused)),
     report?.calls.map((call, index) => callView(call, index, report.message, state)),
+    report && report.calls.length > 0 && copyPart(state),
     button(showWorking, state),
   );
 }
@@ -38,11 +40,29 @@ function answer(report: CellReport | undefined, refused: string | undefined): Ch
       element("p", { class: report.isAnError ? "big-number is-waiting" : "big-number" }, shown || say.blank),
     report.message ? element("p", { class: "because" }, sentence(report.message)) : undefined,
     report.because ? element("p", {}, report.because) : undefined,
+    report.formulaAt !== undefined && element("p", { class: "hint" }, say.partOf(report.formulaAt)),
+    report.calls.length > 0 && isReadable(report) && element("p", { class: "formula" }, formulaCode(report.formula)),
+    report.leftAside && report.leftAside.length > 0
+      ? element("p", { class: "hint" }, say.leftAside([...new Set(report.leftAside)]))
+      : undefined,
   ];
 }
 
+/** The working for a letter: on the clipboard, or in a box to copy from where the clipboard is closed to the pane. */
+function copyPart(state: PaneState): Child {
+  const { copied } = state.working;
+  return element(
+    "section",
+    { class: "copy", "aria-label": say.copyText },
+    button(copyWorking, state),
+    element("p", { role: "status", class: "outcome" }, copied ? (copied.byHand ? say.copyByHand : say.copied) : ""),
+    copied?.byHand &&
+      element("textarea", { id: copyId, readonly: true, rows: 10, "aria-label": say.copyText }, copied.text),
+  );
+}
+
 function callView(
-  { fn, went, outcome, answer: own, isWhatShows, remarks }: CallReport,
+  { fn, went, outcome, answer: own, isWhatShows, isWhole, remarks }: CallReport,
   index: number,
   said: string | undefined,
   state: PaneState,
@@ -53,7 +73,9 @@ function callView(
     { class: "call", "aria-labelledby": id },
     element("h3", { id }, fn.name),
     element("p", {}, fn.summary),
-    own !== undefined && !isWhatShows && element("p", { class: "hint" }, say.ownAnswer(withUnit(own, fn.returns.unit))),
+    own !== undefined &&
+      !isWhatShows &&
+      element("p", { class: "hint" }, (isWhole ? say.nowGives : say.ownAnswer)(withUnit(own, fn.returns.unit))),
     remarks.map((remark) => element("p", { class: "hint" }, remark)),
     went.length > 0 && section(`${id}-went`, say.went, wentIn(went)),
     "because" in outcome ? whyNot(outcome.because, said) : steps(id, outcome),

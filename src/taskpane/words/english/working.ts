@@ -13,13 +13,33 @@ export const working = {
   severalValues: (count: number) => `${count} values`,
   firstOf: (count: number, first: string) => `${first} (first of ${count})`,
   emptyCell: "This cell is empty. Select a cell that holds a Loamsheet formula.",
-  typedIn: "This value was typed in; no formula stands behind it.",
+  typedIn: "This value was typed in; no Loamsheet formula stands behind it.",
   notOurs: "This formula calls no Loamsheet function, so there is no working to show.",
   unreadable: "This formula could not be read. Check its brackets and quotation marks.",
   ownAnswer: (answer: string) =>
     `This function stands inside a longer formula. By itself it gives ${answer === "" ? "nothing" : answer}.`,
-  innerCalls: "Another Loamsheet function stands inside this one. Its answer is shown as a value.",
-  firstOfMany: "This formula fills several cells. The steps are those of the first.",
+  nowGives: (answer: string) =>
+    `Worked out anew it gives ${answer === "" ? "nothing" : answer}: let the sheet calculate again.`,
+  standsIn: (name: string, argument: string) => `Stands inside ${name}, as its ${argument}.`,
+  leftAside: (names: readonly string[]) =>
+    `The formula leaves ${names.join(", ")} aside: its test takes the other branch here.`,
+  oneOfMany: (at: number, count: number) =>
+    `This formula fills ${count} cells. The steps are those of ${at === 1 ? "the first" : `number ${at}`}.`,
+  cellOfTable: (row: number, column: number, heads: readonly string[]) =>
+    `The answer is a table. This cell shows its row ${row}, column ${column}${heads.length > 0 ? `: ${heads.join(", ")}` : ""}.`,
+  partOf: (address: string) => `It belongs to the answer of the formula in ${address}.`,
+  formula: "The formula",
+  typed: "typed in the formula",
+  leftOut: "left out",
+  standsFor: (text: string, address: string) => `${text}, which is ${address}`,
+  fromCall: (name: string) => `answer of ${name}, shown below`,
+  workedOut: (text: string) => `worked out from ${text}`,
+  notHere: "cannot be worked out here",
+  copy: "Copy as text",
+  copied: "Copied. Paste it into a letter or a message.",
+  copyByHand: "The text could not be put on the clipboard. It stands below: select it all and copy it.",
+  copyText: "The working as text",
+  wildcard: (text: string) => `A look-up for "${text}" stands for any letters, which only the spreadsheet can search.`,
   wholeColumn: (reference: string) => `${reference} is a whole column. Point to the filled rows to see the working.`,
   tablePart: (reference: string) =>
     `${reference} is a part of a table that cannot be read here, so the steps are not shown.`,

@@ -1,0 +1,21 @@
+import { isCallNode, isReferenceNode } from "@borgar/fx";
+import { parseAddress } from "../../../hosts/address";
+import { words } from "../../words";
+import { isPlainValue, ownFunction, textOf } from "./formula";
+import type { Node } from "./native-call";
+import { findCells, type Reader } from "./references";
+
+const say = words.working;
+
+/** Where the value of an argument comes from: typed, the address behind a name or column, another call, a calculation. */
+export async function originOf(node: Node, formula: string, reader: Reader): Promise<string> {
+  if (!node) return say.leftOut;
+  if (isPlainValue(node)) return say.typed;
+  const text = textOf(node, formula);
+  if (isReferenceNode(node)) {
+    const { address } = await findCells(node, reader);
+    return parseAddress(text.replace(/\$/g, "")) ? address : say.standsFor(text, address);
+  }
+  if (isCallNode(node) && ownFunction(node)) return say.fromCall(ownFunction(node)?.name ?? "");
+  return say.workedOut(text);
+}

@@ -1,0 +1,104 @@
+/** @jest-environment jsdom */
+import { allFunctions } from "../../../src/functions";
+import { exampleFormula } from "../../../src/functions/frame/formula-text";
+import { mountPane } from "../../../src/taskpane/pane";
+import { reportSelection } from "../../../src/taskpane/pane/working/report";
+import { reportText } from "../../../src/taskpane/pane/working/report-text";
+import { FakeHost } from "../fake-host";
+
+let host: FakeHost;
+
+function byId(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`There is no ${id} on the page.`);
+  return found;
+}
+
+function button(text: string): HTMLButtonElement {
+  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
+  if (!found) throw new Error(`There is no button "${text}".`);
+  return found;
+}
+
+const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 5));
+const said = (): string => document.querySelector(".copy .outcome")?.textContent ?? "";
+
+function clipboard(writeText: ((text: string) => Promise<void>) | undefined): void {
+  Object.defineProperty(navigator, "clipboard", { value: writeText && { writeText }, configurable: true });
+}
+
+beforeEach(async () => {
+  host = new FakeHost({
+    cells: {
+      "Fields!A1": { value: 200 },
+      "Fields!B1": { formula: '=LOAM.REMOVAL("corn",A1,"K2O")', value: 40 },
+      "Fields!B2": { value: 7 },
+    },
+  });
+  host.selected = "Fields!B1";
+  document.body.innerHTML = "<div id='root'></div>";
+  mountPane(byId("root"), host, { kind: "excel" });
+  button("Show the working").click();
+  await settled();
+});
+
+describe("the working as text", () => {
+  it("tells the answer, what went in with its unit and place, the steps and the source", async () => {
+    const text = reportText(await reportSelection(host));
+    const lines = text.split("\n");
+    expect(lines.slice(0, 2)).toEqual(["Fields!B1 shows 40 lb/ac", 'The formula: =LOAM.REMOVAL("corn",A1,"K2O")']);
+    expect(lines).toContain("  crop: corn (typed in the formula)");
+    expect(lines.find((line) => line.startsWith("  yield: 200"))).toMatch(/\(Fields!A1\)$/);
+    expect(text).toMatch(/Bulletin 974/);
+    expect(text).toMatch(/Steps\n {2}\S/);
+  });
+
+  it.each([
+    // Of the two examples, the lime need rests on rows quoted from memory and the removal on rows seen in print.
+    ["LIMENEED", true],
+    ["REMOVAL", false],
+  ])("says for %s whether a number wants a look at the current bulletin: %s", async (name, wantsCheck) => {
+    const fn = allFunctions.find((one) => one.name === name);
+    const other = new FakeHost({ cells: { "Fields!C1": { formula: fn ? exampleFormula(fn) : "", value: 0 } } });
+    other.selected = "Fields!C1";
+    expect(reportText(await reportSelection(other)).includes("Check against the current bulletin.")).toBe(wantsCheck);
+  });
+});
+
+describe("copying it", () => {
+  it("puts it on the clipboard and says so", async () => {
+    const write = jest.fn<Promise<void>, [string]>(async () => undefined);
+    clipboard(write);
+    button("Copy as text").click();
+    await settled();
+    expect(write.mock.calls[0]?.[0]).toContain("Fields!B1 shows 40 lb/ac");
+    expect(said()).toMatch(/^Copied\./);
+    expect(document.getElementById("working-text")).toBeNull();
+  });
+
+  it.each([
+    ["is missing", undefined],
+    ["refuses", () => Promise.reject(new Error("denied"))],
+  ])("brings it in a box, marked whole, where the clipboard %s", async (_how, writeText) => {
+    clipboard(writeText);
+    button("Copy as text").click();
+    await settled();
+    const box = byId("working-text") as HTMLTextAreaElement; // the box of the text is a text area
+    expect(said()).toMatch(/could not be put on the clipboard/);
+    expect(document.activeElement).toBe(box);
+    expect(box.selectionEnd).toBe(box.value.length);
+    expect(box.value).toContain("Bulletin 974");
+  });
+
+  it("takes the box away with the next cell", async () => {
+    clipboard(undefined);
+    button("Copy as text").click();
+    await settled();
+    host.select("Fields!B2");
+    await settled();
+    expect(document.getElementById("working-text")).toBeNull();
+    expect([...document.querySelectorAll("button")].map(({ textContent }) => textContent)).not.toContain(
+      "Copy as text",
+    );
+  });
+});
