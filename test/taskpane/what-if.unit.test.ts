@@ -167,7 +167,7 @@ describe("low and high", () => {
     expect(order).toEqual([...order].sort((a, b) => a - b));
     expect(order.every((place) => place > 0)).toBe(true);
     // At the lowest price 190 × 3.70 − 825 = −122; at the highest 190 × 4.40 − 825 = 11.
-    expect(byId("tornado-alt").textContent).toContain("Price from $4/bu to $4.7/bu: -$122.00/ac to $11.00/ac.");
+    expect(byId("tornado-alt").textContent).toContain("Price from $4.00/bu to $4.70/bu: -$122.00/ac to $11.00/ac.");
   });
 });
 

@@ -13,6 +13,12 @@ export function withUnit(value: number | string | boolean, unit: string): string
   return unit ? `${numberText(value)} ${unit}` : numberText(value);
 }
 
+/** A value with its unit; dollars with their cents unless the value has finer parts. */
+export function amountText(value: number, unit: string): string {
+  const isRound = Math.abs(value * 100 - Math.round(value * 100)) < 1e-6;
+  return unit.startsWith("$") && isRound ? moneyText(value, unit.slice(1)) : withUnit(value, unit);
+}
+
 /** Dollars as a bill writes them: cents below a thousand, whole dollars above. */
 export function moneyText(usd: number, per = ""): string {
   const digits = Math.abs(usd) < 999.995 ? 2 : 0;

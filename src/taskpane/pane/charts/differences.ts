@@ -1,6 +1,6 @@
 import { marker } from "../../../hosts/chart/marks";
 import { words } from "../../words";
-import { acrossScale, bottomAxis, inks, letters, lineAt, pictureFigure } from "./picture";
+import { acrossScale, bottomAxis, inks, letters, lineAt, overLines, pictureFigure } from "./picture";
 
 const say = words.trial.differences;
 
@@ -33,13 +33,13 @@ export function differences({ gains, pairs }: Differences): HTMLElement {
   const bottom = barsTop + gains.length * barHeight;
   const dots = pairs.map(({ name, gain }, index) => {
     const y = 6 + index * dotHeight + dotHeight / 2;
-    return letters(name, 4, y + 4, "start", inks.quiet) + marker(0, values.at(gain), y, inks.solid);
+    return overLines(letters(name, 4, y + 4, "start", inks.quiet)) + marker(0, values.at(gain), y, inks.solid);
   });
   const bars = gains.map((gain, index) => {
     const top = barsTop + index * barHeight;
     const y = top + 26;
     return (
-      letters(say.range(gain.name, tenth(gain.gain), tenth(gain.low), tenth(gain.high)), 4, top + 13) +
+      overLines(letters(say.range(gain.name, tenth(gain.gain), tenth(gain.low), tenth(gain.high)), 4, top + 13)) +
       lineAt(values.at(gain.low), y, values.at(gain.high), y, { width: 3, color: inks.solid }) +
       [gain.low, gain.high]
         .map((end) => lineAt(values.at(end), y - 6, values.at(end), y + 6, { width: 2, color: inks.solid }))

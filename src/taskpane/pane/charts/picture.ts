@@ -80,6 +80,11 @@ export function letters(
   return svgText(text, x, y, { size: letterSize, anchor, color });
 }
 
+/** Text that lines run behind: it keeps a ground of its own. */
+export function overLines(text: string): string {
+  return `<g paint-order="stroke" stroke="var(--surface)" stroke-width="4" stroke-linejoin="round">${text}</g>`;
+}
+
 /** Values along the bottom: faint lines with their numbers, the line of zero strong. */
 export function bottomAxis(values: LinearScale, top: number, bottom: number, title: string): string {
   const write = axisNumber(undefined);

@@ -1,6 +1,6 @@
 import { words } from "../../words";
 import { moneyText } from "../number-text";
-import { acrossScale, bottomAxis, box, hatched, letters, lineAt, pictureFigure } from "./picture";
+import { acrossScale, bottomAxis, box, hatched, letters, lineAt, overLines, pictureFigure } from "./picture";
 
 const say = words.whatIf;
 
@@ -21,12 +21,15 @@ export function tornado(swings: readonly Swing[], profit: number): HTMLElement {
   const values = acrossScale([profit, ...swings.flatMap(({ atLow, atHigh }) => [atLow, atHigh])]);
   const bottom = 6 + swings.length * rowHeight;
   const now = values.at(profit);
-  const bars = swings.map(({ name, low, high, atLow, atHigh }, index) => {
+  const bars = swings.map(({ atLow, atHigh }, index) => {
     const top = 6 + index * rowHeight;
     const end = (value: number, fill: string) =>
       box(Math.min(now, values.at(value)), top + 17, Math.abs(values.at(value) - now), 16, fill);
-    return letters(`${name}: ${low} to ${high}`, 4, top + 12) + end(atLow, hatched(id)) + end(atHigh, "var(--subsoil)");
+    return end(atLow, hatched(id)) + end(atHigh, "var(--subsoil)");
   });
+  const names = swings.map(({ name, low, high }, index) =>
+    overLines(letters(`${name}: ${low} to ${high}`, 4, 6 + index * rowHeight + 12)),
+  );
   return pictureFigure({
     id,
     title: say.tornadoHead,
@@ -38,7 +41,12 @@ export function tornado(swings: readonly Swing[], profit: number): HTMLElement {
         .join(" "),
     ),
     height: bottom + 36,
-    body: bottomAxis(values, 4, bottom, say.tornadoAxis) + bars.join("") + lineAt(now, 4, now, bottom, { dash: "4 3" }),
+    body: [
+      bottomAxis(values, 4, bottom, say.tornadoAxis),
+      ...bars,
+      lineAt(now, 4, now, bottom, { dash: "4 3" }),
+      ...names,
+    ].join(""),
     key: say.tornadoKey,
   });
 }

@@ -131,6 +131,7 @@ function driftPicture({ trade, fields, now, byPlan, nothingOn }: LedgerReading):
     title: say.drift(trade === "Potash" ? "Potassium" : "Phosphorus"),
     alt: say.driftAlt(`${told.join("; ")}.`),
     height: bottom + 36,
+    key: say.drift(trade === "Potash" ? "Potassium" : "Phosphorus"),
     body: [...signs, bottomAxis(values, top, bottom, say.ppm), ...points].join(""),
   });
 }

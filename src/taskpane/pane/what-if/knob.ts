@@ -1,6 +1,6 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
-import { withUnit } from "../number-text";
+import { amountText } from "../number-text";
 import { button } from "../parts/button";
 import { refusalId, refusalLine } from "../parts/field";
 import { refusalIn } from "../parts/read-number";
@@ -71,7 +71,7 @@ function slider(quantity: Quantity, state: WhatIfState): Child {
     step,
     value,
     "aria-label": say.slider(say.names[quantity]),
-    "aria-valuetext": withUnit(value, limit.unit),
+    "aria-valuetext": amountText(value, limit.unit),
     "data-action": tryValue.name,
     "data-value": quantity,
   });
@@ -81,7 +81,7 @@ function cellOf(quantity: Quantity, { bound }: WhatIfState): string {
   const cell = bound[quantity];
   if (!cell) return say.notBound;
   if (cell.value === null) return say.sheetBlank(cell.address);
-  return say.sheetSays(withUnit(cell.value, quantityFacts[quantity].limit.unit), cell.address);
+  return say.sheetSays(amountText(cell.value, quantityFacts[quantity].limit.unit), cell.address);
 }
 
 function takeButton(quantity: Quantity, state: PaneState): HTMLElement {

@@ -1,6 +1,6 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
-import { moneyText, withUnit } from "../number-text";
+import { amountText, moneyText } from "../number-text";
 import { button } from "../parts/button";
 import { textField } from "../parts/field";
 import { section } from "../parts/text";
@@ -60,7 +60,7 @@ function table(scenarios: readonly Scenario[], state: PaneState): HTMLElement {
       quantities.map((quantity) =>
         row(say.names[quantity], ({ values }) => {
           const value = values[quantity];
-          return value === undefined ? "–" : withUnit(value, quantityFacts[quantity].limit.unit);
+          return value === undefined ? "–" : amountText(value, quantityFacts[quantity].limit.unit);
         }),
       ),
       row(say.profit, (scenario) => profitText(scenario, "acre")),

@@ -1,6 +1,6 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
-import { withUnit } from "../number-text";
+import { amountText } from "../number-text";
 import { button } from "../parts/button";
 import { section } from "../parts/text";
 import type { PaneState } from "../state";
@@ -49,8 +49,8 @@ function lineOf({ quantity, entry, shownAddress, now }: Put): Child {
   const name = say.names[quantity];
   const { unit } = quantityFacts[quantity].limit;
   if (entry) {
-    const was = entry.value === null ? say.blank : withUnit(entry.value, unit);
-    return say.putLine(name, entry.address, was, withUnit(now, unit));
+    const was = entry.value === null ? say.blank : amountText(entry.value, unit);
+    return say.putLine(name, entry.address, was, amountText(now, unit));
   }
   return shownAddress === undefined ? say.unbound(name) : say.stays(name, shownAddress);
 }

@@ -1,6 +1,6 @@
 import { moneyLimits } from "../../../core/money/money-limits";
 import { words } from "../../words";
-import { withUnit } from "../number-text";
+import { amountText } from "../number-text";
 import { numberIn, readNumber, refusalIn } from "../parts/read-number";
 import type { Swing } from "../charts/tornado";
 import { caseFrom, valuesOf, type Case } from "./case";
@@ -45,7 +45,7 @@ interface Ends {
 function outOfOrder(name: string, { low, likely, high }: Ends, unit: string): string | undefined {
   if (low === undefined || likely === undefined || high === undefined) return undefined;
   if (low <= likely && likely <= high) return undefined;
-  return say.rangeOrder(name, withUnit(low, unit), withUnit(likely, unit), withUnit(high, unit));
+  return say.rangeOrder(name, amountText(low, unit), amountText(likely, unit), amountText(high, unit));
 }
 
 /** The ranges of yield and price that fit. */
@@ -85,8 +85,8 @@ function swing(
   return [
     {
       name,
-      low: withUnit(low, unit),
-      high: withUnit(high, unit),
+      low: amountText(low, unit),
+      high: amountText(high, unit),
       atLow: profitOf(lowCase),
       atHigh: profitOf(highCase),
     },
