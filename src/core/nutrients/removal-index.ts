@@ -63,11 +63,15 @@ const sharedRows: readonly { from: CropKey; part: SinglePart; to: CropKey }[] = 
   { from: "wheat", part: "straw", to: "springWheat" },
 ];
 
-/** Look-up by crop, then part, then set and nutrient; built once so that a call costs a few property reads. */
-export const removalIndex: Readonly<Partial<Record<CropKey, CropRecord>>> = buildIndex();
+let index: Readonly<Partial<Record<CropKey, CropRecord>>> | undefined;
+
+/** Look-up by crop, then part, then set and nutrient; built at the first call, after which one costs a few reads. */
+export function removalIndex(): Readonly<Partial<Record<CropKey, CropRecord>>> {
+  return (index ??= buildIndex());
+}
 
 function buildIndex(): Partial<Record<CropKey, CropRecord>> {
-  const index: Partial<Record<CropKey, CropRecord>> = {};
+  const built: Partial<Record<CropKey, CropRecord>> = {};
   const all = [...removalRows, ...sharedRows.flatMap(shared)];
   for (const crop of new Set(all.map((row) => row.crop))) {
     const rows = all.filter((row) => row.crop === crop);
@@ -86,9 +90,9 @@ function buildIndex(): Partial<Record<CropKey, CropRecord>> {
       if (part === "stover") parts.straw = record;
     }
     const row = dryResidue.rows.find((each) => each.crop === crop);
-    index[crop] = { mainPart, parts, ...(row && { residue: { row, dryLbPerBu: dryResidueLbPerBu(row) } }) };
+    built[crop] = { mainPart, parts, ...(row && { residue: { row, dryLbPerBu: dryResidueLbPerBu(row) } }) };
   }
-  return index;
+  return built;
 }
 
 function shared({ from, part, to }: { from: CropKey; part: SinglePart; to: CropKey }): RemovalRow[] {

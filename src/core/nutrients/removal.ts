@@ -51,7 +51,7 @@ export interface Removal {
  * Refuses yields above published records; a nutrient the set does not print is not available, never 0.
  */
 export function removal(harvest: Harvest): Removal {
-  const record = removalIndex[harvest.crop];
+  const record = removalIndex()[harvest.crop];
   if (!record) return refuseCrop(harvest.crop);
   if (harvest.part === "grain+straw" || harvest.part === "grain+stover") return joinedRemoval(record, harvest);
   const part = harvest.part ?? record.mainPart;

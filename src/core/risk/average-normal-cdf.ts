@@ -3,11 +3,20 @@ import { normalCdf, normalPdf } from "../statistics/normal";
 /** Beyond this the normal CDF is 0 or 1 to the last digit. */
 const far = 9;
 const knotsPerUnit = 16;
-const knots = Array.from({ length: 2 * far * knotsPerUnit + 1 }, (_, index) => {
-  const z = index / knotsPerUnit - far;
-  const slope = normalCdf(z);
-  return { slope, integral: z * slope + normalPdf(z) };
-});
+let knots: readonly Knot[] | undefined;
+
+interface Knot {
+  readonly slope: number;
+  readonly integral: number;
+}
+
+function tabulated(): readonly Knot[] {
+  return Array.from({ length: 2 * far * knotsPerUnit + 1 }, (_, index) => {
+    const z = index / knotsPerUnit - far;
+    const slope = normalCdf(z);
+    return { slope, integral: z * slope + normalPdf(z) };
+  });
+}
 
 /**
  * Mean of the normal CDF between two points: the difference of its integral z Φ(z) + φ(z), over that of z.
@@ -26,6 +35,7 @@ function integralTo(z: number): number {
   if (z >= far) return z;
   const place = (z + far) * knotsPerUnit;
   const index = Math.floor(place);
+  knots ??= tabulated();
   const left = knots[index];
   const right = knots[index + 1];
   if (!left || !right) return 0;

@@ -14,13 +14,14 @@ export interface SeedUnit {
 }
 
 /** What the question about a missing unit size says; no crop is assumed. */
-export const askForUnitSize = `seedsPerUnit (seeds in one unit, or the crop: ${seedUnits.rows
-  .map((row) => `${row.crop} ${row.seedsPerUnit.toLocaleString("en-US")}`)
-  .join(", ")})`;
+export function askForUnitSize(): string {
+  const units = seedUnits.rows.map((row) => `${row.crop} ${row.seedsPerUnit.toLocaleString("en-US")}`);
+  return `seedsPerUnit (seeds in one unit, or the crop: ${units.join(", ")})`;
+}
 
 /** Seeds in a unit; a crop without a counted trade unit (small grains are sold by weight) is refused. */
 export function seedUnit(size: UnitSize | null): SeedUnit {
-  if (size === null) refuse({ kind: "waiting", argument: askForUnitSize });
+  if (size === null) refuse({ kind: "waiting", argument: askForUnitSize() });
   if ("seedsPerUnit" in size) {
     within("seedsPerUnit", size.seedsPerUnit, seedLimits.seedsPerUnit);
     return { seedsPerUnit: size.seedsPerUnit };

@@ -5,7 +5,7 @@ import { crops, type CropKey } from "../../../src/reference/crops";
 import { nutrientKeys, type NutrientKey } from "../../../src/reference/nutrients";
 
 /** Every crop and nutrient that has a usual number, for the crop's main part. */
-const published = (Object.entries(removalIndex) as [CropKey, CropRecord][]).flatMap(([crop, record]) =>
+const published = (Object.entries(removalIndex()) as [CropKey, CropRecord][]).flatMap(([crop, record]) =>
   nutrientKeys
     .filter((nutrient) => record.parts[record.mainPart]?.usual[nutrient])
     .map((nutrient) => ({ crop, nutrient })),

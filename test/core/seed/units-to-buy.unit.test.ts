@@ -25,7 +25,7 @@ describe("unitsToBuy", () => {
 describe("seedUnit", () => {
   it("assumes no crop: asks, and lists the units it knows", () => {
     expect(() => seedUnit(null)).toThrow(/waiting/);
-    expect(askForUnitSize).toBe(
+    expect(askForUnitSize()).toBe(
       "seedsPerUnit (seeds in one unit, or the crop: corn 80,000, soybean 140,000, sunflower 200,000)",
     );
   });

@@ -22,7 +22,7 @@ export function guideRemoval(guide: Guide, nutrient: NeedNutrient, crop: CropKey
     return { lbPerUnit: own, unit: crops[crop].yieldUnit, set: guide.label, cited: { mark: "M", source } };
   }
   if (removalSet === null) return null;
-  const record = removalIndex[crop];
+  const record = removalIndex()[crop];
   const found = record?.parts[record.mainPart]?.sets[removalSet]?.[nutrient];
   if (!found) return null;
   return { lbPerUnit: found.lbPerUnit, unit: found.unit, set: removalSets[removalSet].label, cited: found.cited };
