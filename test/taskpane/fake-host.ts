@@ -117,7 +117,9 @@ export class FakeHost implements WorkbookHost {
 
   async readSheets(): Promise<WorkbookReading> {
     this.refuseIfAsked("readSheets");
-    return { sheets: this.sheets.map((name) => this.sheetReading(name)), names: [], cutShort: [] };
+    const filled = Object.keys(this.cells).map((place) => place.slice(0, place.lastIndexOf("!")));
+    const names = [...new Set([...this.sheets, ...filled])];
+    return { sheets: names.map((name) => this.sheetReading(name)), names: [], cutShort: [] };
   }
 
   async facts(): Promise<HostFacts> {

@@ -75,6 +75,24 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   },
   sources: (page) => page.getByRole("button", { name: "Sources" }).click(),
   about: (page) => page.getByRole("button", { name: "About" }).click(),
+  "about, looked into": async (page) => {
+    await page.getByRole("button", { name: "About" }).click();
+    await page.check("#about-loads");
+    await page.getByRole("button", { name: "Check Loamsheet" }).click();
+    await page.waitForSelector(".about-found");
+  },
+  "a workbook looked over, asking about a formula": async (page) => {
+    await page.getByRole("button", { name: "Check this workbook" }).click();
+    await page.getByRole("button", { name: "Go to Plan C3" }).click();
+    await page.getByRole("button", { name: "Put the formula back into Plan C3" }).click();
+    await page.waitForSelector("#check-question");
+  },
+  "a workbook looked over, a formula put back": async (page) => {
+    await page.getByRole("button", { name: "Check this workbook" }).click();
+    await page.getByRole("button", { name: "Put the formula back into Plan C3" }).click();
+    await page.getByRole("button", { name: "Write the formula" }).click();
+    await page.getByRole("button", { name: "Undo what was written" }).waitFor();
+  },
 };
 
 async function openFunction(page: Page, name: string): Promise<void> {
