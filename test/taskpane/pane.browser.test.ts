@@ -65,9 +65,28 @@ const states: Readonly<Record<string, (page: Page) => Promise<unknown>>> = {
   "the page of a function that fills a table": async (page) => {
     await openFunction(page, "PROFITGRID");
   },
+  "the form of a function, one value from the sheet and one that does not fit": async (page) => {
+    await openFunction(page, "REMOVAL");
+    await page.getByRole("button", { name: "Fill in the example" }).click();
+    await page.evaluate(() => {
+      window.host.selected = "Fields!D2";
+    });
+    await page.click("#pick-yield");
+    await page.waitForSelector(".picked");
+    await page.fill("#argument-moisture", "150");
+    await page.click("#function-insert");
+    await page.waitForSelector("#argument-moisture-refusal");
+  },
   "a working": async (page) => {
     await showWorking(page, "Fields!E2");
     await page.waitForSelector(".figures");
+  },
+  "a working to be copied by hand": async (page) => {
+    await showWorking(page, "Fields!E2");
+    await page.waitForSelector(".figures");
+    await page.evaluate(() => Object.defineProperty(navigator, "clipboard", { value: undefined }));
+    await page.getByRole("button", { name: "Copy as text" }).click();
+    await page.waitForSelector("#working-text");
   },
   "a cell that shows an error": async (page) => {
     await showWorking(page, "Fields!E3");
@@ -208,6 +227,36 @@ describe("by keyboard", () => {
     await page.waitForSelector("#start-done");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("start-done");
     expect(await page.evaluate(() => window.host.fills.length)).toBe(1);
+  });
+
+  it("works a function out and puts it into the sheet without a mouse", async () => {
+    const page = await pane();
+    await page.getByRole("button", { name: "Find a function" }).focus();
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Tab");
+    await page.keyboard.type("what do my crops cary off");
+    await page.focus("#find-REMOVAL");
+    await page.keyboard.press("Enter");
+    await page.focus("#argument-crop");
+    await page.keyboard.type("corn");
+    await page.evaluate(() => {
+      window.host.selected = "Fields!D2";
+    });
+    await page.focus("#pick-yield");
+    await page.keyboard.press("Enter");
+    await page.waitForSelector(".picked");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("pick-yield");
+    await page.focus("#argument-nutrient");
+    await page.keyboard.type("K2O");
+    // 205 bu × 0.20 lb/bu = 41 lb.
+    expect(await page.textContent("#function-answer .big-number")).toBe("41 lb/ac");
+    await page.evaluate(() => {
+      window.host.selected = "Fields!H2";
+    });
+    await page.focus("#function-insert");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => window.host.inserted.length === 1);
+    expect(await page.evaluate(() => window.host.inserted)).toEqual(['=LOAM.REMOVAL("corn", Fields!D2, "K2O")']);
   });
 
   it("keeps the caret where it is while one types in the middle of a name", async () => {
