@@ -31,6 +31,6 @@ export async function calculate(
   return engine.run({
     data: workbookData(plan, { workbook: id, sheets }, room),
     prepare: () => registerFunctions(injector, functions, messages),
-    read: (workbook) => new CellReader(injector, messages).readAll(workbook.getWorkbook()),
+    read: (workbook) => new CellReader(injector, messages).readAll(workbook),
   });
 }

@@ -1,25 +1,38 @@
-import "@univerjs/engine-formula/facade";
-import "@univerjs/sheets/facade";
-import "@univerjs/sheets-formula/facade";
-import { LocaleType, Univer, type Injector, type IWorkbookData } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
-import { LexerTreeBuilder, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
-import type { FWorkbook } from "@univerjs/sheets/facade";
+import {
+  ICommandService,
+  IUniverInstanceService,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  Univer,
+  UniverInstanceType,
+  type Injector,
+  type IWorkbookData,
+  type Workbook,
+} from "@univerjs/core";
+import {
+  LexerTreeBuilder,
+  SetTriggerFormulaCalculationStartMutation,
+  UniverFormulaEnginePlugin,
+} from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 
 export interface CalculationJob<Result> {
   readonly data: IWorkbookData;
   /** Called before the workbook opens. */
   readonly prepare: () => void;
-  readonly read: (workbook: FWorkbook) => Result;
+  readonly read: (workbook: Workbook) => Result;
 }
 
-/** A formula engine without a page. It works on one workbook at a time. */
+/**
+ * A formula engine without a grid, for programs and beside the grid of a page. It works on one workbook at a time. The
+ * grid's convenience layer is left alone here: once a page has loaded the grid, that layer asks for a screen.
+ */
 export class HeadlessEngine {
   readonly injector: Injector;
-  private readonly api: FUniver;
+  private readonly univer: Univer;
   private line: Promise<unknown> = Promise.resolve();
 
   constructor() {
@@ -28,11 +41,13 @@ export class HeadlessEngine {
     univer.registerPlugin(UniverSheetsPlugin);
     univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
     univer.registerPlugin(UniverSheetsTablePlugin);
+    this.univer = univer;
     this.injector = univer.__getInjector();
-    this.api = FUniver.newAPI(univer);
     // The parts of the engine start with its first workbook.
-    this.api.createWorkbook({ id: "start" });
-    this.api.disposeUnit("start");
+    this.open({ id: "start" });
+    // In a browser they wait for a screen to be drawn, of which there is none.
+    this.injector.get(LifecycleService).stage = LifecycleStages.Rendered;
+    this.close("start");
   }
 
   /** Opens a workbook, calculates it, lets it be read and closes it; later jobs wait for earlier ones. */
@@ -45,16 +60,26 @@ export class HeadlessEngine {
   private async take<Result>({ data, prepare, read }: CalculationJob<Result>): Promise<Result> {
     prepare();
     this.forgetFormulas();
-    const workbook = this.api.createWorkbook(data);
+    const workbook = this.open(data);
     try {
-      const formula = this.api.getFormula();
-      const applied = formula.onCalculationResultApplied();
-      formula.executeCalculation();
+      const applied = this.injector.get(FormulaCalculationSessionService).waitForLatestApplied();
+      const all = { commands: [], forceCalculation: true };
+      void this.injector
+        .get(ICommandService)
+        .executeCommand(SetTriggerFormulaCalculationStartMutation.id, all, { onlyLocal: true });
       await applied;
       return read(workbook);
     } finally {
-      this.api.disposeUnit(data.id);
+      this.close(data.id);
     }
+  }
+
+  private open(data: Partial<IWorkbookData>): Workbook {
+    return this.univer.createUnit<Partial<IWorkbookData>, Workbook>(UniverInstanceType.UNIVER_SHEET, data);
+  }
+
+  private close(id: string): void {
+    this.injector.get(IUniverInstanceService).disposeUnit(id);
   }
 
   /**
