@@ -63,7 +63,7 @@ describe("PLANTBACKDAYS on a sheet", () => {
   });
   it("says what it takes for what is no date or interval", () => {
     expect(messageOf(runFunction(plantBackDays, [2027, 30, 46_600]))).toBe(
-      "applied: needs a date, such as 2026-04-28; got 2027.",
+      'applied: needs a date, such as 2026-04-28; got "2027".',
     );
     expect(messageOf(runFunction(plantBackDays, ["2/30/2027", 30, 46_600]))).toContain("needs a date");
     expect(messageOf(runFunction(plantBackDays, [46_500, "next year", 46_600]))).toContain("must be a number");

@@ -16,7 +16,7 @@ describe("dates on a sheet", () => {
   });
   it.each([118, "2026-04-31", "13/1/2026", "someday", true])("%s is none", (date) => {
     expect(messageOf(runFunction(standYield, ["corn", date, 24_000, "Iowa"]))).toBe(
-      `plantingDate: needs a date, such as 2026-04-28; got ${String(date)}.`,
+      `plantingDate: needs a date, such as 2026-04-28; got "${String(date)}".`,
     );
   });
 });

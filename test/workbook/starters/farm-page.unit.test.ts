@@ -78,7 +78,7 @@ describe("the page for landlord or lender", () => {
     expect(words).toContain(
       "▼ Foliar micronutrient: not taken up. $12.00/ac; pays from 1.1 bu/ac, 0.4 expected, odds 5%.",
     );
-    expect(words.some((line) => line.startsWith("● Seed treatment with inoculant: in the budget already"))).toBe(true);
+    expect(words.some((line) => line.startsWith("● Seed treatment with inoculant: in the budget;"))).toBe(true);
   });
 
   it("leaves practices out where the plan has none", () => {

@@ -42,9 +42,9 @@ function practiceSentence(row: number): Expression {
   const stacked = (column: keyof typeof practiceStack.headers) => formula`INDEX(${practiceStack.all(column)},${row})`;
   const name = listed("practice");
   const decision = believed("decision");
-  const test = formula`IF(${decision}="test","; test on "&${believed("pairs")}&" pairs of strips","")`;
+  const test = formula`IF(${decision}="test","; test on "&${believed("pairs")}&" pairs","")`;
   const others = formula`IF(${decision}="test","● ","▼ ")`;
-  const said = formula`IF(${stacked("pick")}="yes","taken up",IF(${listed("inBudget")}&""="yes","in the budget already","not taken up"))`;
+  const said = formula`IF(${stacked("pick")}="yes","taken up",IF(${listed("inBudget")}&""="yes","in the budget","not taken up"))`;
   const sign = formula`IF(${stacked("pick")}="yes","▲ ",${others})`;
   return formula`IF(COUNT(${believed("odds")})=0,"",${sign}&UPPER(LEFT(${name},1))&MID(${name},2,60)&": "&${said}&${test}&". "&${figures(listed, believed)})`;
 }

@@ -97,7 +97,7 @@ function pickColumnsOf() {
         name,
         formula`IF(${own("pick")}="yes","in the set",IF(${isOffered},${cell(pickColumns.why)},${whyNotOffered()}))`,
       ),
-      { width: 36 },
+      { width: 40 },
     ),
   };
 }
