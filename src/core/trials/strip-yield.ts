@@ -1,4 +1,5 @@
 import { within } from "../limit";
+import { harvestLimits } from "../harvest/harvest-limits";
 import { limits } from "../limits";
 import { squareFootPerAcre } from "../units/units";
 import { trialLimits } from "./trial-limits";
@@ -30,7 +31,7 @@ export function stripYield(input: StripYieldInput): StripYield {
   within("length", input.lengthFt, trialLimits.feet);
   within("width", input.widthFt, trialLimits.width);
   within("moisture", input.moisturePct, limits.moisture);
-  within("marketMoisture", input.marketMoisturePct, limits.moisture);
+  within("marketMoisture", input.marketMoisturePct, harvestLimits.marketMoisture);
 
   const acres = (input.lengthFt * input.widthFt) / squareFootPerAcre;
   const marketWeightLb = (input.weightLb * (100 - input.moisturePct)) / (100 - input.marketMoisturePct);

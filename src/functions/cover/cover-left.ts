@@ -1,6 +1,6 @@
 import { coverLeft as coverLeftOf, residueKindLabel, type CoverRange } from "../../core/cover/cover-left";
 import { choice, line, list, optional, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { coverPass, residueKind, startCover } from "./cover-arguments";
 import { endWords } from "./cover-words";
 

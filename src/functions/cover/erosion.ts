@@ -5,7 +5,7 @@ import { slopeFactor as slopeFactorOf } from "../../core/cover/slope-factor";
 import { soilLoss as soilLossOf, soilLossRatio as soilLossRatioOf } from "../../core/cover/soil-loss";
 import { slopeMethods, soilDepth, usualTolerance } from "../../reference/cover/erosion";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { coverEffectWords, slopeMethodWords } from "./cover-words";
 
 const planningCaution =

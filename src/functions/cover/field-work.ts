@@ -6,7 +6,7 @@ import { bestDays } from "../../reference/machinery/best-days";
 import type { FieldMachineKey } from "../../reference/machinery/machines";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { bestDayWords, fieldMachineWords } from "./cover-words";
 import { machinery } from "../cautions";
 
@@ -86,7 +86,7 @@ export const latenessCost = worksheetFunction({
   name: "LATENESSCOST",
   family: "cover",
   summary: "Crop lost in a year because a job takes days and not every acre gets the best one.",
-  asks: ["what does late planting cost", "is a bigger planter worth it", "timeliness cost"],
+  asks: ["what do acres planted late cost", "is a bigger planter worth it", "timeliness cost"],
   args: {
     acres: quantity(machineryLimits.acres, { says: "acres to do" }),
     yield: quantity(machineryLimits.yield, { says: "yield on the best day" }),

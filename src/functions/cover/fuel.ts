@@ -2,7 +2,7 @@ import { fuelUse as fuelUseOf } from "../../core/machinery/fuel-use";
 import { machineryLimits } from "../../core/machinery/machinery-limits";
 import { operationFuel, systemFuelOf } from "../../core/machinery/published-fuel";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { engineLoad } from "./cover-arguments";
 import { fuelWords, operationFuelWords, tillageSystemWords } from "./cover-words";
 

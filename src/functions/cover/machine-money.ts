@@ -5,7 +5,7 @@ import { repairCost as repairCostOf } from "../../core/machinery/repair-cost";
 import { wearCost as wearCostOf } from "../../core/machinery/wear-cost";
 import { customSurveys } from "../../reference/machinery/custom-rates";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { customRateWords, customSurveyWords, machineWords, valueClassWords } from "./cover-words";
 import { averageMachine, blockedUp, machinery } from "../cautions";
 

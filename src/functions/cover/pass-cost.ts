@@ -13,7 +13,7 @@ import {
   type Matrix,
   type WorkingLine,
 } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { engineLoad } from "./cover-arguments";
 import { fieldMachineWords, tractorWords } from "./cover-words";
 import { averageMachine, machinery } from "../cautions";

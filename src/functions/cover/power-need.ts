@@ -1,7 +1,7 @@
 import { machineryLimits } from "../../core/machinery/machinery-limits";
 import { powerNeed as powerNeedOf } from "../../core/machinery/power-need";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { draftSoilWords, draftWords } from "./cover-words";
 import { machinery } from "../cautions";
 

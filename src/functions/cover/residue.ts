@@ -3,7 +3,7 @@ import { residueCover as residueCoverOf } from "../../core/cover/residue-cover";
 import { residuePounds as residuePoundsOf } from "../../core/cover/residue-pounds";
 import { tilledShare as tilledShareOf } from "../../core/cover/tilled-share";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { cropWords } from "../words";
 import { residuePurposeWords } from "./cover-words";
 

@@ -8,7 +8,7 @@ import {
 import type { CoverPass } from "../../core/cover/cover-left";
 import { laborHours } from "../../reference/machinery/fuel";
 import { line, listWithGaps, optional, quantity, text, worksheetFunction, type CellOut } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { coverPass, residueKind, startCover } from "./cover-arguments";
 import { machinery } from "../cautions";
 

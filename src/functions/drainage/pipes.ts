@@ -7,7 +7,7 @@ import {
   type PipeCapacity,
 } from "../../core/drainage/pipe-capacity";
 import { choice, line, quantity, worksheetFunction, type WorkingLine } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { diameter, drainRate, grade, roughness, spacing } from "./drain-arguments";
 import { sedimentWords } from "./drainage-words";
 import { digging, drainageDesign, drainageLaw } from "../cautions";

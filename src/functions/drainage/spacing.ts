@@ -10,7 +10,7 @@ import {
 } from "../../core/drainage/drainage-rules";
 import { drainageLevels } from "../../reference/drainage/rules";
 import { choice, line, worksheetFunction, type WorkingLine } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import {
   conductivity,
   conductivityBelow,

@@ -3,7 +3,7 @@ import { harvestLimits } from "../../core/harvest/harvest-limits";
 import type { PeakGrainKey } from "../../reference/harvest/storage";
 import { line, optional, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { peakGrainWords } from "./harvest-words";
 import { binEntry, treatedSeed } from "../cautions";
 

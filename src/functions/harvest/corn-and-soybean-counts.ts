@@ -12,7 +12,7 @@ import {
 import type { Cited } from "../../reference/table";
 import { line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { kernelFillWords, soybeanSizeWords } from "./harvest-words";
 
 const kernelsPerBushel = optional(

@@ -4,7 +4,7 @@ import { harvestLimits } from "../../core/harvest/harvest-limits";
 import type { DryerKey, GasRuleKey } from "../../reference/harvest/drying";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { grainWords } from "../words";
 import { dryerWords, fuelWords, gasRuleWords } from "./harvest-words";
 import { dryerFire } from "../cautions";

@@ -7,7 +7,7 @@ import { storageDays as storageDaysOf } from "../../core/harvest/storage-days";
 import { storageUsed as storageUsedOf } from "../../core/harvest/storage-used";
 import { storageTables } from "../../reference/harvest/storage";
 import { choice, line, list, optional, percent, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { storageTableWords } from "./harvest-words";
 import { binEntry, spoiledGrain } from "../cautions";
 

@@ -3,7 +3,7 @@ import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { harvestLoss as harvestLossOf, type HarvestLoss } from "../../core/harvest/harvest-loss";
 import { lossByPlace as lossByPlaceOf } from "../../core/harvest/loss-by-place";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { lossCropWords } from "./harvest-words";
 import { machinery } from "../cautions";
 

@@ -1,7 +1,7 @@
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { sellWetOrDry as sellWetOrDryOf } from "../../core/harvest/sell-wet-or-dry";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { grainWords } from "../words";
 import { buyersTerms, dryerFire } from "../cautions";
 

@@ -2,7 +2,7 @@ import { shrunkBushels, type Shrink } from "../../core/harvest/grain-shrink";
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { marketBushels as marketBushelsOf, marketYield as marketYieldOf } from "../../core/harvest/market-bushels";
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { grainWords } from "../words";
 import { buyersTerms, treatedSeed } from "../cautions";
 

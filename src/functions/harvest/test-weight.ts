@@ -1,7 +1,7 @@
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { paidBushels as paidBushelsOf, testWeightDry as testWeightDryOf } from "../../core/harvest/test-weight";
 import { choice, line, optional, percent, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { grainWords } from "../words";
 import { buyersTerms } from "../cautions";
 

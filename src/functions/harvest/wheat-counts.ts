@@ -6,7 +6,7 @@ import {
 } from "../../core/harvest/head-count-yield";
 import { usualHeadCount } from "../../core/harvest/usual-count";
 import { line, optional, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 
 export const headCountYield = worksheetFunction({
   name: "HEADCOUNTYIELD",

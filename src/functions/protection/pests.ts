@@ -8,7 +8,7 @@ import { pestLimits } from "../../core/protection/pest-limits";
 import { pests, type PestKey } from "../../reference/protection/pests";
 import { line, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { pestWords } from "./protection-words";
 import { labelLaw, scoutFirst } from "../cautions";
 

@@ -10,7 +10,7 @@ import { herbicideGroups } from "../../reference/protection/herbicides";
 import { mixingSurvey, programRule } from "../../reference/protection/program-rules";
 import { formerNumbers } from "../../reference/protection/sites-of-action";
 import { choice, line, list, listWithGaps, optional, text, worksheetFunction, type CellOut } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { herbicide } from "./herbicide-argument";
 import { programFlags } from "./program-flags";
 import { controlWords } from "./protection-words";

@@ -1,6 +1,6 @@
 import { siteOfAction as siteOfActionOf } from "../../core/protection/site-of-action";
 import { line, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { herbicide } from "./herbicide-argument";
 import { controlIsTheLabels, labelLaw } from "../cautions";
 

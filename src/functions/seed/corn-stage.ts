@@ -5,7 +5,7 @@ import { cornEmergence, lateHybrid, leafPaces } from "../../reference/seed/corn-
 import type { Cited } from "../../reference/table";
 import { sheetDate } from "../sheet-date";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction, type WorkingLine } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { leafGuideWords } from "./seed-words";
 
 const leafGuide = optional(

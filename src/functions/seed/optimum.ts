@@ -4,7 +4,7 @@ import { seedOptimum as seedOptimumOf, type SeedOptimum } from "../../core/seed/
 import { populationCurves, type PopulationCurveKey } from "../../reference/seed/population-curves";
 import { line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { populationCurveWords } from "./seed-words";
 
 const seedPricePerThousand = quantity(seedLimits.seedPricePerThousand, { says: "cost of a thousand seeds" });

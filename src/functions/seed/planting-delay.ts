@@ -3,7 +3,7 @@ import { seedLimits } from "../../core/seed/seed-limits";
 import { plantingDelays } from "../../reference/seed/planting-delay";
 import { sheetDate } from "../sheet-date";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { cropWords } from "../words";
 import { delayRegionWords } from "./seed-words";
 

@@ -12,7 +12,7 @@ import {
   type ArgumentValues,
   type WorkingLine,
 } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import {
   everyStandRow,
   hybrid,

@@ -1,7 +1,7 @@
 import { standYield as standYieldOf } from "../../core/seed/stand-yield";
 import { sheetDate } from "../sheet-date";
 import { line, optional, worksheetFunction } from "../frame";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import {
   everyStandRow,
   hybrid,

@@ -5,7 +5,7 @@ import { standRange as standRangeOf } from "../../core/seed/stand-range";
 import { spacingClasses, spacingLosses, toleratedSpread, type SpacingLossKey } from "../../reference/seed/spacing-loss";
 import { line, list, optional, percent, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
-import { checkLines } from "../soil/check-lines";
+import { checkLines } from "../check-lines";
 import { counts, feetCounted, rowWidth } from "./seed-arguments";
 import { spacingLossWords } from "./seed-words";
 import { confidence } from "../chance";

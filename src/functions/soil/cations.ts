@@ -3,7 +3,7 @@ import { cations, type CationInput, type Cations } from "../../core/soil/cations
 import { soilLimits } from "../../core/soil/soil-limits";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { acidityBufferWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 
 const args = {
   calcium: quantity(soilLimits.calcium, { says: "soil-test calcium" }),

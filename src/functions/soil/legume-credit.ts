@@ -3,7 +3,7 @@ import { legumeCredit as legumeCreditOf } from "../../core/nutrients/legume-cred
 import { creditGuides, previousCrops } from "../../reference/nitrogen";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { creditGuideWords, cropWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { previousCropChoice, standArgument, textureArgument } from "./credit-arguments";
 
 export const legumeCredit = worksheetFunction({

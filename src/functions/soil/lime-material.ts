@@ -4,7 +4,7 @@ import { limeRate as limeRateOf } from "../../core/soil/lime/lime-rate";
 import { limeSplit } from "../../reference/soil";
 import { choice, line, listWithGaps, optional, percent, quantity, worksheetFunction } from "../frame";
 import { finenessSystemWords, sieveReportWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 
 export const limeQuality = worksheetFunction({
   name: "LIMEQUALITY",

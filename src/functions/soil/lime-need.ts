@@ -2,7 +2,7 @@ import { limits } from "../../core/limits";
 import { limeNeed as limeNeedOf, type LimeNeed } from "../../core/soil/lime/lime-need";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { limeMethodWords, soilKindWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 
 export const limeNeed = worksheetFunction({
   name: "LIMENEED",

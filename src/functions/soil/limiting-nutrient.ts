@@ -17,7 +17,7 @@ import {
 } from "../frame";
 import { refuse } from "../../core/fault";
 import { cropWords, extractantWords, nutrientWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { anyTest, groupArgument, guideArgument, ownUnit } from "./guide-arguments";
 import { guideSources, ratingRows } from "./guide-rows";
 import { testsVary } from "../cautions";

@@ -3,7 +3,7 @@ import { soilLimits } from "../../core/soil/soil-limits";
 import { manures, type Manure } from "../../reference/manure";
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { manureGuideWords, manureNutrientWords, manurePlacementWords, manureWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { nutrientRules } from "../cautions";
 
 export const manureCredit = worksheetFunction({

@@ -4,7 +4,7 @@ import { soilLimits } from "../../core/soil/soil-limits";
 import { microGuides, microPlacements } from "../../reference/soil";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, microGuideWords, micronutrientWords, microPlacementWords, soilKindWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { seedTouch } from "../cautions";
 
 export const microNeed = worksheetFunction({

@@ -4,7 +4,7 @@ import { nitrogenNeed as nitrogenNeedOf, type NitrogenNeed } from "../../core/ni
 import { previousCrops } from "../../reference/nitrogen";
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { cropWords, nitrogenGuideWords, tillageWords, timingWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { organicMatterArgument, previousCropChoice, standArgument, textureArgument } from "./credit-arguments";
 import { ammonia, nutrientRules, seedTouch } from "../cautions";
 

@@ -5,7 +5,7 @@ import { approaches, guides, type NeedNutrient, type TestUnitKey } from "../../r
 import { choice, line, optional, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
 import { approachWords, cropWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import {
   anyTest,
   groupArgument,

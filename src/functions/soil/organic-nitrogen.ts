@@ -2,7 +2,7 @@ import { nitrogenLimits } from "../../core/nitrogen/nitrogen-limits";
 import { organicNitrogen as organicNitrogenOf } from "../../core/nitrogen/organic-nitrogen";
 import { choice, line, percent, worksheetFunction } from "../frame";
 import { releaseWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 
 export const organicNitrogen = worksheetFunction({
   name: "ORGANICNITROGEN",

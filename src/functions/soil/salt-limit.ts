@@ -3,7 +3,7 @@ import { saltLimit as saltLimitOf } from "../../core/soil/salt-limit";
 import { saltGuides } from "../../reference/soil";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction, type WorkingLine } from "../frame";
 import { cropWords, saltGuideWords, saltPlacementWords, textureWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { seedTouch, treatedSeed } from "../cautions";
 
 const moistureWords = vocabulary("soil moisture", {

@@ -5,7 +5,7 @@ import { sulfurNeed as sulfurNeedOf } from "../../core/soil/sulfur-need";
 import { sulfurGuides } from "../../reference/soil";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, sulfurGuideWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import { organicMatterArgument, textureArgument } from "./credit-arguments";
 import { seedTouch } from "../cautions";
 

@@ -1,7 +1,7 @@
 import { testConvert as testConvertOf } from "../../core/soil/test-convert";
 import { conversionFormulas, testBases, testConversions, testedElements } from "../../reference/guides";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction } from "../frame";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 
 const basisWords = vocabulary("test basis", testBases);
 const elementWords = vocabulary("tested nutrient", testedElements);

@@ -5,7 +5,7 @@ import { guides, type NeedNutrient } from "../../reference/guides";
 import { nutrients, type NutrientKey } from "../../reference/nutrients";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, nutrientWords } from "../words";
-import { checkLines } from "./check-lines";
+import { checkLines } from "../check-lines";
 import {
   anyTest,
   groupArgument,

@@ -1,5 +1,6 @@
+import { harvestLimits } from "../../core/harvest/harvest-limits";
+import { marketMoisture } from "../../core/harvest/market-moisture";
 import { limits } from "../../core/limits";
-import { marketMoisture } from "../../core/trials/market-moisture";
 import { stripYield } from "../../core/trials/strip-yield";
 import { trialLimits } from "../../core/trials/trial-limits";
 import { bushelWeight } from "../../core/units/bushel-weight";
@@ -18,7 +19,7 @@ export const trialStripYield = worksheetFunction({
     moisture: percent(limits.moisture, { says: "moisture of the grain, percent of wet weight" }),
     crop: choice(grainWords, { says: "sets the bushel and the market moisture" }),
     marketMoisture: optional(
-      percent(limits.moisture, { says: "moisture at which the buyer pays in full" }),
+      percent(harvestLimits.marketMoisture, { says: "moisture at which the buyer pays in full" }),
       null,
       "the market moisture of the crop",
     ),
@@ -39,16 +40,16 @@ export const trialStripYield = worksheetFunction({
   },
   compute: (values) => {
     const bushel = bushelWeight(values.crop);
-    const row = values.marketMoisture === null ? marketMoisture(values.crop) : null;
+    const market = marketMoisture(values.crop, values.marketMoisture);
     const strip = stripYield({
       weightLb: values.weight,
       lengthFt: values.length,
       widthFt: values.width,
       moisturePct: values.moisture,
-      marketMoisturePct: values.marketMoisture ?? row?.marketMoisturePct ?? 0,
+      marketMoisturePct: market.moisturePct,
       bushelLb: bushel.bushelWeightLb,
     });
-    return { ...strip, bushel, row };
+    return { ...strip, bushel, market };
   },
   value: (result) => result.yieldBuPerAc,
   working: (result) => [
@@ -58,5 +59,5 @@ export const trialStripYield = worksheetFunction({
     line("Grain", result.bushels, "bu"),
     line("Yield", result.yieldBuPerAc, "bu/ac"),
   ],
-  cites: (result) => [result.bushel, ...(result.row ? [result.row] : [])],
+  cites: (result) => [result.bushel, ...result.market.cited],
 });

@@ -100,7 +100,12 @@ describe("what stops a trial, in a sentence", () => {
       [treatments, blocks, yields, column(["no", "no", "no", "no", "no", "no"])],
       "no variety has what you need",
     ],
-    ["a crop with no market moisture", trialStripYield, [900, 500, 20, 14, "peanut"], "Give marketMoisture."],
+    [
+      "a crop with no market moisture",
+      trialStripYield,
+      [900, 500, 20, 14, "peanut"],
+      "Enter marketMoisture, the buyer's own.",
+    ],
   ] as const)("%s", (_what, fn, call, expected) => {
     expect(sentence(fn, call)).toContain(expected);
   });
