@@ -22,7 +22,7 @@ export function listsSheet({ parts }: FarmContext): SheetModel {
       ...(parts.includes("tillage") ? [passBlock()] : []),
       ...(parts.includes("protection") ? [ingredientBlock()] : []),
     ],
-    print: { orientation: "portrait" },
+    print: { orientation: "portrait", onePage: true },
   };
 }
 
