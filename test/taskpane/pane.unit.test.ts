@@ -337,7 +337,7 @@ describe("what the pane remembers", () => {
     mount({ storage: () => storage });
     type("start-farm", "Mill Road");
     button("About").click();
-    button("Empty the form and forget it").click();
+    button("Empty all of it and forget it").click();
     expect(storage.kept.size).toBe(0);
     button("Start a workbook").click();
     expect(input("start-farm").value).toBe("Windmill Hollow Farm");

@@ -11,9 +11,9 @@ export const about = {
     browser:
       "Your figures stay in this browser. Loamsheet sends nothing anywhere; what you save is a file on your own machine.",
   },
-  kept: "This pane remembers what you typed into Start a workbook and which functions you opened lately, on this machine only, so that you find them again.",
-  forget: "Empty the form and forget it",
-  forgotten: "The form is empty and nothing is remembered.",
+  kept: "This pane remembers what you typed into Start a workbook, what you tried under What if, your strip trial and which functions you opened lately, on this machine only, so that you find them again.",
+  forget: "Empty all of it and forget it",
+  forgotten: "Everything is empty and nothing is remembered.",
   loadingHead: "When this workbook opens",
   loads: "Load Loamsheet with this workbook",
   loadsHint:
