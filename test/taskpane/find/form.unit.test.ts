@@ -288,6 +288,18 @@ describe("putting the formula into a cell", () => {
     expect([host.inserted, outcome()]).toEqual([[], textContent]);
   });
 
+  it("takes cells that are still blank, and none that do not fit", async () => {
+    open("REMOVAL");
+    button("Fill in the example").click();
+    await pick("yield", "Fields!Z9");
+    await insert();
+    expect(host.inserted).toEqual(['=LOAM.REMOVAL("corn", Fields!Z9, "K2O")']);
+    await pick("yield", "Fields!C2");
+    await insert();
+    expect(host.inserted).toHaveLength(1);
+    expect(outcome()).toContain('got "corn"');
+  });
+
   it("tells that the selected cell is not empty", async () => {
     open("REMOVAL");
     button("Fill in the example").click();

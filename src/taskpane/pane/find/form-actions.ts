@@ -169,11 +169,15 @@ function firstStuck({ missing, given }: Call, entries: Entries): { name: string;
   return unfit && { name: unfit[0], says: unfit[1].refusal ?? "" };
 }
 
-/** Typed values that have no answer would only put the same sentence into the sheet; picked cells may still change. */
+/**
+ * Values that have no answer would only put the same sentence into the sheet. Picked cells that are still blank may
+ * be filled later; those that do not fit are told of first.
+ */
 function whyNoAnswer({ answer }: Call, entries: Entries): string | undefined {
   const first = answer?.[0]?.[0];
-  const isFixed = Object.values(entries).every(({ picked }) => !picked);
-  return isFixed && typeof first === "object" ? sentence(first.message ?? first.code) : undefined;
+  if (typeof first !== "object") return undefined;
+  const mayCome = first.code === "#N/A" && Object.values(entries).some(({ picked }) => picked);
+  return mayCome ? undefined : sentence(first.message ?? first.code);
 }
 
 async function insert(desk: Desk, call: Call, entries: Entries): Promise<void> {
