@@ -21,3 +21,13 @@ export function wordGiven(call: CallReading, argument: string): string | undefin
   const [first] = cellsGiven(call, argument);
   return typeof first === "string" && first.trim() !== "" ? first : undefined;
 }
+
+/** Calls that differ in what goes in: an answer taken apart cell by cell is asked about once. */
+export function differentCalls(calls: readonly CallReading[], ...names: readonly string[]): CallReading[] {
+  const first = new Map<string, CallReading>();
+  for (const call of calls) {
+    const key = JSON.stringify([call.name, call.at.sheet, call.given]);
+    if (names.includes(call.name) && !first.has(key)) first.set(key, call);
+  }
+  return [...first.values()];
+}

@@ -1,11 +1,11 @@
 import { usualTrial } from "../../reference/trials/usual-trial";
 import { isBlank } from "../../functions/frame/cell";
-import { cellsGiven, type CallReading } from "./call-reading";
+import { cellsGiven, differentCalls, type CallReading } from "./call-reading";
 import type { FewBlocks } from "./finding";
 
 /** Trials with fewer blocks or pairs than can usually settle anything. */
 export function fewBlocks(calls: readonly CallReading[]): FewBlocks[] {
-  return calls.flatMap((call): FewBlocks[] => {
+  return differentCalls(calls, "TRIALBLOCKS", "TRIALPAIRS").flatMap((call): FewBlocks[] => {
     const counted = blocksIn(call) ?? pairsIn(call);
     // A trial that is not filled in yet asks for nothing.
     if (counted === undefined || counted.blocks === 0 || counted.blocks >= usualTrial.leastBlocks) return [];

@@ -24,10 +24,13 @@ interface Asked {
   readonly at: CellPlace;
 }
 
+/** A sheet that asks this many guides sets them side by side: those that do not fit belong there. */
+const guidesSideBySide = 3;
+
 /** Guides that are asked about tests by an extraction they are not defined for: in calls, and by the farm plan's names. */
 export function foreignExtractions(reading: WorkbookReading, calls: readonly CallReading[]): ForeignExtraction[] {
   const found = new Map<string, ForeignExtraction>();
-  for (const asked of [...askedByNames(reading), ...calls.flatMap(askedByCall)]) {
+  for (const asked of [...askedByNames(reading), ...withoutComparisons(calls.flatMap(askedByCall))]) {
     const foreign = foreignTo(asked);
     if (foreign === undefined) continue;
     const key = [foreign.guide, foreign.nutrient, foreign.extraction].join("|");
@@ -35,6 +38,12 @@ export function foreignExtractions(reading: WorkbookReading, calls: readonly Cal
     found.set(key, known ? { ...known, cells: known.cells + 1 } : foreign);
   }
   return [...found.values()];
+}
+
+function withoutComparisons(asked: readonly Asked[]): Asked[] {
+  const guidesOn = new Map<string, Set<string>>();
+  for (const { at, guide } of asked) guidesOn.set(at.sheet, (guidesOn.get(at.sheet) ?? new Set()).add(guide));
+  return asked.filter(({ at }) => (guidesOn.get(at.sheet)?.size ?? 0) < guidesSideBySide);
 }
 
 function askedByNames(reading: WorkbookReading): Asked[] {

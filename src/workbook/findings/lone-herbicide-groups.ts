@@ -2,12 +2,12 @@ import { isCellError, type CellOut } from "../../functions/frame/cell";
 import { runFunction } from "../../functions/frame/run";
 import { programGroups } from "../../functions/protection/program-groups";
 import { siteOfAction } from "../../functions/protection/site-of-action";
-import { cellsGiven, type CallReading } from "./call-reading";
+import { cellsGiven, differentCalls, type CallReading } from "./call-reading";
 import type { LoneHerbicideGroup } from "./finding";
 
 /** Programs and lists of herbicides that rely on one group alone. */
 export function loneHerbicideGroups(calls: readonly CallReading[]): LoneHerbicideGroup[] {
-  return [...calls.filter(({ name }) => name === programGroups.name).flatMap(inProgram), ...inLists(calls)];
+  return [...differentCalls(calls, programGroups.name).flatMap(inProgram), ...inLists(calls)];
 }
 
 /** A program with more than one herbicide, whose groups (the effective ones, where that is said) come down to one. */

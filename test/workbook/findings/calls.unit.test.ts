@@ -28,6 +28,13 @@ describe("a guide with another's extraction", () => {
       { at: { sheet: "Assumptions", row: 1, column: 1 }, extraction: "Bray P1" },
     ]);
   });
+  it("is not asked about where a sheet sets guides side by side", () => {
+    const calls = ["IN-MI-OH", "IA", "MN"].map((guide, row) =>
+      callOf("PHOSPHATENEED", { guide, method: "Mehlich-3" }, row),
+    );
+    expect(foreignExtractions(nothing, calls)).toEqual([]);
+    expect(foreignExtractions(nothing, calls.slice(1))).toHaveLength(2);
+  });
   it("is not one the guide takes, one left out, or words that are neither", () => {
     const given = (method: string | null) => callOf("TESTRATING", { nutrient: "P", guide: "IN-MI-OH", method });
     expect(foreignExtractions(nothing, [given("Mehlich-3"), given(null), given("hot water")])).toEqual([]);
@@ -47,6 +54,10 @@ describe("one herbicide group alone", () => {
     expect(loneHerbicideGroups([program(["imazethapyr", "cloransulam"])])).toMatchObject([
       { group: 2, uses: 2, pass: undefined },
     ]);
+  });
+  it("is asked about once where an answer is taken apart cell by cell", () => {
+    const calls = [program(["imazethapyr", "cloransulam"]), program(["imazethapyr", "cloransulam"])];
+    expect(loneHerbicideGroups(calls)).toHaveLength(1);
   });
   it("is a pass in which only one group controls the driver weed", () => {
     const found = loneHerbicideGroups([
