@@ -31,9 +31,10 @@ const bestStands = headersOf("BestStands", {
 });
 const own = bestStands.own;
 
-/** A figure of the table of best stands for a crop. */
+/** A figure of the table of best stands for a crop; nothing where the crop has no curve. */
 export function ofBestStand(crop: Term, column: keyof typeof bestStands.headers): Expression {
-  return lookUp(crop, bestStands.all("crop"), bestStands.all(column));
+  const found = lookUp(crop, bestStands.all("crop"), bestStands.all(column));
+  return formula`IF(COUNT(${found})=1,${found},"")`;
 }
 
 /** The stand that earns most over its seed, crop by crop, beside the stand that is wanted. */
@@ -93,7 +94,10 @@ function standColumns() {
       note: "At the usual yield of the crop, planted in good time.",
     }),
     own: computed(whenNumbers([own("linear"), own("quadratic"), ...prices], yours), look),
-    best: computed(formula`IF(COUNT(${own("own")})=1,${own("own")},${own("published")})`, look),
+    best: computed(
+      formula`IF(COUNT(${own("own")})=1,${own("own")},IF(COUNT(${own("published")})=1,${own("published")},""))`,
+      look,
+    ),
     seeds: computed(whenNumbers([own("best"), own("survival")], formula`${own("best")}/${own("survival")}*100`), look),
     wanted: computed(quiet(ofCrop(own("crop"), "targetStand")), look),
   };
