@@ -1,29 +1,16 @@
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { printPart } from "../parts/print";
 import { numberIn, readNumber, refusalIn } from "../parts/read-number";
 import { trialLimits } from "../../../core/trials/trial-limits";
 import { designWords } from "../../../functions/trials/design-words";
+import { changeKept, changeTrial, holdsSomething, parted, telling } from "./change-trial";
 import { trialBlock } from "./insert";
 import { layoutFor, trialIds } from "./layout";
-import { firstTrial, noStrip, type KeptTrial, type StripText, type TrialState } from "./state";
-import { pastedStrips } from "./yields";
+import { firstTrial, noStrip, type TrialState } from "./state";
+import { stripActions } from "./strip-actions";
 
 const say = words.trial;
-
-function changeTrial(desk: Desk, part: Partial<TrialState>, focus?: string): void {
-  desk.change((state) => ({ ...state, trial: { ...state.trial, ...part } }), focus);
-}
-
-function changeKept(desk: Desk, part: Partial<KeptTrial>, more: Partial<TrialState> = {}, focus?: string): void {
-  changeTrial(desk, { kept: { ...desk.state().trial.kept, ...part }, said: undefined, ...more }, focus);
-}
-
-function parted(value: string): readonly [string, string] {
-  const end = value.indexOf(":");
-  return [value.slice(0, end), value.slice(end + 1)];
-}
 
 /** Any field of the form: "width:30". What was refused in it is forgotten until the next layout. */
 export const fillIn: Action = {
@@ -113,10 +100,6 @@ function drawnSeed(): number {
   return 1000 + (drawn % 9000);
 }
 
-function holdsSomething(strip: StripText): boolean {
-  return Object.values(strip).some((text: string) => text.trim() !== "");
-}
-
 /** Takes back a question that is open. */
 export const leaveAsIs: Action = {
   name: "trial.leave",
@@ -133,75 +116,6 @@ export const useBlocks: Action = {
   perform: (desk, blocks) =>
     changeKept(desk, { form: { ...desk.state().trial.kept.form, blocks } }, {}, trialIds.blocks),
 };
-
-/** "3.weight:3400": one entry of one strip. */
-export const writeStrip: Action = {
-  name: "trial.strip",
-  label: "",
-  allowed: always,
-  perform(desk, value) {
-    const [place, text] = parted(value);
-    const [index = "", part = ""] = place.split(".");
-    const { strips } = desk.state().trial.kept;
-    changeKept(desk, {
-      strips: strips.map((strip, at) => (at === Number(index) ? { ...strip, [part]: text } : strip)),
-    });
-  },
-};
-
-export const writeCost: Action = {
-  name: "trial.cost",
-  label: "",
-  allowed: always,
-  perform(desk, value) {
-    const [index, text] = parted(value);
-    const { costs } = desk.state().trial.kept;
-    changeKept(desk, { costs: costs.map((cost, at) => (at === Number(index) ? text : cost)) });
-  },
-};
-
-export const typePaste: Action = {
-  name: "trial.paste",
-  label: "",
-  allowed: always,
-  perform: (desk, pasted) => changeTrial(desk, { pasted, said: undefined }),
-};
-
-/** Puts the pasted column into the strips, in their order. */
-export const putPasted: Action = {
-  name: "trial.pasted",
-  label: say.pasteNow,
-  allowed: always,
-  perform: (desk) => fillStrips(desk, desk.state().trial.pasted),
-};
-
-/** The selected cells as if they had been copied and pasted. */
-export const takeSelected: Action = {
-  name: "trial.take",
-  label: say.take,
-  allowed: always,
-  perform: (desk) =>
-    telling(desk, "paste", async () => {
-      const { values } = await desk.host.readSelection();
-      fillStrips(desk, values.map((row) => row.map((cell) => String(cell ?? "")).join("\t")).join("\n"));
-    }),
-};
-
-function fillStrips(desk: Desk, text: string): void {
-  const { kept } = desk.state().trial;
-  if (text.trim() === "") {
-    return changeTrial(desk, { said: { at: "paste", says: say.pasteNothing, done: false } }, "trial-paste");
-  }
-  const lines = pastedStrips(text, kept.form.entry);
-  const strips = kept.strips.map((strip, index) => lines[index] ?? strip);
-  const count = strips.filter((strip, index) => lines[index] !== undefined && holdsSomething(strip)).length;
-  const over = lines.length > strips.length ? ` ${say.pastedMore(lines.length, strips.length)}` : "";
-  changeKept(
-    desk,
-    { strips },
-    { pasted: "", said: { at: "paste", says: say.pasted(count) + over, done: over === "" } },
-  );
-}
 
 /** Asks where the trial goes, from the selected cell on. */
 export const askInsert: Action = {
@@ -258,15 +172,6 @@ function firstTrialWhole(): TrialState {
   return { ...firstTrial(), asking: undefined, target: undefined, said: undefined };
 }
 
-async function telling(desk: Desk, at: "paste" | "insert", work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (thrown) {
-    if (!(thrown instanceof HostError)) throw thrown;
-    changeTrial(desk, { said: { at, says: thrown.message, done: false } });
-  }
-}
-
 export const trialActions: readonly Action[] = [
   fillIn,
   chooseDesign,
@@ -276,11 +181,7 @@ export const trialActions: readonly Action[] = [
   replaceLayout,
   leaveAsIs,
   useBlocks,
-  writeStrip,
-  writeCost,
-  typePaste,
-  putPasted,
-  takeSelected,
+  ...stripActions,
   askInsert,
   insertNow,
   printMap,

@@ -1,5 +1,5 @@
 import { HostError, type HostRange, type WorkbookHost } from "../../../hosts/port";
-import { parseAddress, quotedSheet } from "../../../hosts/address";
+import { parseAddress } from "../../../hosts/address";
 import { quantities, quantityFacts, type Quantity } from "./quantities";
 import type { Bound } from "./state";
 
@@ -66,11 +66,6 @@ export function boundTo(cell: HostRange, entry?: HostRange): Bound {
 /** The sheet of an address, without quotes. */
 export function sheetOf(address: string): string {
   return parseAddress(address)?.sheet ?? "";
-}
-
-/** An address as it is shown: a sheet name only as long as needed. */
-export function shownAddress(address: string, sheet: string): string {
-  return address.replace(`${quotedSheet(sheet)}!`, "").replace(/\$/g, "");
 }
 
 function isFormula({ formulas }: HostRange): boolean {

@@ -26,7 +26,6 @@ export const trial = {
   replaceQuestion: "Yields are written down for the layout below. A new layout empties them. Make it all the same?",
   replaceNow: "Make it and empty the yields",
   keepLayout: "Keep the layout",
-  mapHead: "The map",
   mapTitle: (name: string) => (name ? `Strips of ${name}` : "Strips of the trial"),
   mapAlt: (strips: string) => `Strips from one side of the field to the other: ${strips}`,
   mapStrip: (strip: number, treatment: string) => `${strip} ${treatment}`,
@@ -83,7 +82,6 @@ export const trial = {
   waiting: "The result shows here once at least two blocks have their yields.",
   notRead: (count: number) => (count === 1 ? "1 strip cannot be read yet." : `${count} strips cannot be read yet.`),
   tableLabel: "The result in numbers",
-  more: "The result in numbers",
   differences: {
     title: "Gain over the check, bu/ac",
     altPairs: (dots: string, mean: string) => `Gain of each pair: ${dots}. ${mean}`,

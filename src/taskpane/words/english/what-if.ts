@@ -98,7 +98,6 @@ export const whatIf = {
   putBackDone: "The former figures stand in the sheet again.",
   own: "Back to the sheet's own values",
   ownDone: "The pane shows what the sheet says.",
-  changed: "The sheet has changed since it was read. Look at the question again.",
 };
 
 /** Pictures drawn from tables of the open workbook. */
