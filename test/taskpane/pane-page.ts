@@ -6,6 +6,8 @@ import path from "node:path";
 import { buildSync } from "esbuild";
 import { chromium, type Browser, type BrowserContextOptions, type Page } from "playwright-core";
 
+const project = path.resolve(__dirname, "../..");
+
 /** The pages' own rule: nothing inline, nothing from elsewhere. */
 const policy = "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'";
 
@@ -47,6 +49,10 @@ export class PanePages {
       bundle: true,
       outfile: path.join(folder, "harness.js"),
       logLevel: "error",
+      // As the build does: the page's content policy forbids what this package tries.
+      alias: {
+        "@stdlib/assert-has-generator-support": path.join(project, "src/build/stand-ins/has-generator-support.js"),
+      },
     });
     const server = createServer((request, response) => {
       const name = path.basename(new URL(request.url ?? "/", "http://localhost").pathname) || "index.html";
