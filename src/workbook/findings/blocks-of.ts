@@ -74,8 +74,8 @@ function runsOfWords(sheet: SheetReading, row: number, isTaken: (row: number, co
   const runs: Head[][] = [[]];
   const width = sheet.formulas[row - sheet.top]?.length ?? 0;
   for (let column = sheet.left; column < sheet.left + width; column++) {
-    const text = isTaken(row, column) ? undefined : typedWords(sheet, row, column);
-    if (text === undefined) runs.push([]);
+    const text = typedWords(sheet, row, column);
+    if (text === undefined || isTaken(row, column)) runs.push([]);
     else runs.at(-1)?.push({ text, column });
   }
   return runs.filter((run) => run.length >= 2);

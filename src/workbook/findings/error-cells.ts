@@ -1,7 +1,13 @@
 import { callsOurs } from "./names-called";
 import type { ErrorCells } from "./finding";
-import { filledCells, isErrorCode, isFormula } from "./sheet-cells";
-import { cellKey, type SheetReading, type WorkbookReading } from "./workbook-reading";
+import { cellsWhere, isErrorCode, isFormula } from "./sheet-cells";
+import {
+  cellKey,
+  type CellContent,
+  type SheetReading,
+  type ShownValue,
+  type WorkbookReading,
+} from "./workbook-reading";
 
 /**
  * Cells with a function of ours that give no answer, those of a column with the same sentence together. #NAME? is a
@@ -11,10 +17,14 @@ export function errorCells(reading: WorkbookReading): ErrorCells[] {
   return reading.sheets.flatMap(inSheet);
 }
 
+function isError(content: CellContent, value: ShownValue): boolean {
+  return isErrorCode(value) && value !== "#NAME?" && isFormula(content);
+}
+
 function inSheet(sheet: SheetReading): ErrorCells[] {
   const found = new Map<string, ErrorCells>();
-  for (const { content, value, ...place } of filledCells(sheet)) {
-    if (!isErrorCode(value) || value === "#NAME?" || !isFormula(content) || !callsOurs(content)) continue;
+  for (const { content, value, ...place } of cellsWhere(sheet, isError)) {
+    if (!isErrorCode(value) || !isFormula(content) || !callsOurs(content)) continue;
     const message = sheet.messages.get(cellKey(place.row, place.column));
     const key = [place.column, value, message ?? ""].join("|");
     const known = found.get(key);

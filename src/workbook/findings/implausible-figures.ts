@@ -4,7 +4,7 @@ import { cropWords } from "../../functions/words";
 import { crops, type Crop } from "../../reference/crops";
 import type { ImplausibleFigure } from "./finding";
 import { blocksOf } from "./blocks-of";
-import { filledCells, wordsAt } from "./sheet-cells";
+import { cellsWhere, wordsAt } from "./sheet-cells";
 import type { SheetReading, WorkbookReading } from "./workbook-reading";
 
 /** Rows above a figure in which the head of its column is looked for. */
@@ -22,7 +22,7 @@ export function implausibleFigures(reading: WorkbookReading): ImplausibleFigure[
 function inSheet(sheet: SheetReading): ImplausibleFigure[] {
   const heads = headsByCell(sheet);
   const found: ImplausibleFigure[] = [];
-  for (const { row, column, content } of filledCells(sheet)) {
+  for (const { row, column, content } of cellsWhere(sheet, (content) => typeof content === "number")) {
     if (typeof content !== "number") continue;
     const head = heads(row, column) ?? labelBeside(sheet, row, column);
     const what = head === undefined ? undefined : measures(head);

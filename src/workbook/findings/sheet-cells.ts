@@ -13,16 +13,21 @@ export function valueAt({ values, top, left }: SheetReading, row: number, column
   return values[row - top]?.[column - left] ?? null;
 }
 
-/** Every cell that holds something, row by row. */
-export function* filledCells(sheet: SheetReading): Generator<ReadCell> {
-  const { name, top, left, formulas } = sheet;
-  for (const [down, row] of formulas.entries()) {
-    for (const [across, content] of row.entries()) {
-      if (content === "") continue;
-      const place = { sheet: name, row: top + down, column: left + across };
-      yield { ...place, content, value: valueAt(sheet, place.row, place.column) };
+/** The cells that hold what is wanted, row by row. */
+export function cellsWhere(
+  { name, top, left, formulas, values }: SheetReading,
+  isWanted: (content: CellContent, value: ShownValue) => boolean,
+): ReadCell[] {
+  const found: ReadCell[] = [];
+  // Plain loops: a workbook may have hundreds of thousands of cells, of which few are wanted.
+  for (let down = 0; down < formulas.length; down++) {
+    const [contents = [], shown = []] = [formulas[down], values[down]];
+    for (let across = 0; across < contents.length; across++) {
+      const [content = "", value = null] = [contents[across], shown[across]];
+      if (isWanted(content, value)) found.push({ sheet: name, row: top + down, column: left + across, content, value });
     }
   }
+  return found;
 }
 
 export function isFormula(content: CellContent): content is string {

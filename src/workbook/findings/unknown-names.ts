@@ -1,6 +1,6 @@
 import type { UnknownName } from "./finding";
 import { namesCalled } from "./names-called";
-import { filledCells, isFormula } from "./sheet-cells";
+import { cellsWhere, isFormula } from "./sheet-cells";
 import type { SheetReading, WorkbookReading } from "./workbook-reading";
 
 /**
@@ -12,7 +12,7 @@ export function unknownNames(reading: WorkbookReading): UnknownName[] {
 }
 
 function inSheet(sheet: SheetReading): UnknownName[] {
-  const cells = [...filledCells(sheet)].filter(({ content, value }) => value === "#NAME?" && isFormula(content));
+  const cells = cellsWhere(sheet, (content, value) => value === "#NAME?" && isFormula(content));
   const [first] = cells;
   if (first === undefined) return [];
   const place = ({ row, column }: { row: number; column: number }) => ({ sheet: sheet.name, row, column });

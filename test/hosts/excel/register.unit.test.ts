@@ -1,6 +1,7 @@
 import { line, list, quantity, worksheetFunction, type CellOut, type Matrix } from "../../../src/functions/frame";
+import { allFunctions } from "../../../src/functions";
 import { limits } from "../../../src/core/limits";
-import { excelFunction, type FunctionRuntime } from "../../../src/hosts/excel/register";
+import { excelFunction, register, registeredFunctions, type FunctionRuntime } from "../../../src/hosts/excel/register";
 
 class RuntimeError {
   constructor(
@@ -63,5 +64,18 @@ describe("a function as Excel calls it", () => {
     expect(() => call([[{ code: "#SPILL!" }]])).toThrow(
       expect.objectContaining({ code: "#VALUE!", message: "One of its cells shows #SPILL!: mend that cell first." }),
     );
+  });
+});
+
+describe("registration", () => {
+  it("is remembered, function by function, as far as Excel took them", () => {
+    const [first, second, third] = allFunctions;
+    if (!first || !second || !third) throw new Error("no functions");
+    const associate = (id: string) => {
+      if (id === third.name) throw new Error("refused");
+    };
+    expect(registeredFunctions()).toEqual([]);
+    expect(() => register([first, second, third], { ...runtime, associate })).toThrow("refused");
+    expect(registeredFunctions()).toEqual([first.name, second.name]);
   });
 });

@@ -147,7 +147,7 @@ describe("Check this workbook", () => {
     ]);
     expect(items()).toEqual([
       expect.stringContaining("IN-MI-OH takes P2O5 tests by Mehlich-3 and Mehlich-3 ICP; here it is given Olsen."),
-      "▲ 2 herbicides, all that counts of them in group 2.",
+      "▲ 2 herbicides, and only group 2 counts.",
       "▲ 2 pairs with yields; 4 is the usual least.",
     ]);
   });

@@ -2,7 +2,7 @@ import type { RawArgument } from "../../../functions/frame/cell";
 import { ArrivedError } from "../../../functions/frame/arguments";
 import { HostError } from "../../../hosts/port";
 import { callsToRead, type CallReading, type CellPlace, type WorkbookReading } from "../../../workbook/findings";
-import { filledCells, isFormula } from "../../../workbook/findings/sheet-cells";
+import { cellsWhere, isFormula } from "../../../workbook/findings/sheet-cells";
 import { argumentValue } from "../working/argument-value";
 import { CannotShow } from "../working/cannot-show";
 import { ownCalls, parseFormula, type OwnCall } from "../working/formula";
@@ -15,9 +15,9 @@ export async function callsIn(reading: WorkbookReading): Promise<readonly CallRe
   const snapshot = new Snapshot(reading);
   const found: CallReading[] = [];
   for (const sheet of reading.sheets) {
-    for (const { content, row, column } of filledCells(sheet)) {
-      if (!isFormula(content) || !wanted.test(content)) continue;
-      for (const call of ownCalls(parseFormula(content))) {
+    const calling = cellsWhere(sheet, (content) => isFormula(content) && wanted.test(content));
+    for (const { content, row, column } of calling) {
+      for (const call of ownCalls(parseFormula(String(content)))) {
         const at = { sheet: sheet.name, row, column };
         const read = callsToRead.has(call.fn.name) ? await readCall(call, at, snapshot) : undefined;
         if (read) found.push(read);

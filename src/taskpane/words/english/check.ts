@@ -91,7 +91,7 @@ const found = {
     `"${label}" stands here and in ${first}, ${number(amount)} each${column === undefined ? "" : ` (${column})`}.`,
   loneHerbicideGroup: ({ group, uses, pass }: LoneHerbicideGroup) =>
     pass === undefined
-      ? `${uses} herbicides, all that counts of them in group ${group}.`
+      ? `${uses} herbicides, and only group ${group} counts.`
       : `Pass "${pass}" leans on group ${group} alone against your driver weed.`,
   fewBlocks: ({ blocks, usual, unit }: FewBlocks) =>
     `${many(blocks, unit.slice(0, -1), unit)} with yields; ${usual} is the usual least.`,
