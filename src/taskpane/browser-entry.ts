@@ -24,6 +24,7 @@ async function start(): Promise<void> {
     kind: "browser",
     ...(isFirstVisit && { firstVisit: workbook.drawn() }),
     files: clientFiles,
+    printedSheet: (name) => workbook.printedSheet(name),
     example: {
       isUntouched: () => workbook.workbooks.isUntouched(),
       open: (plan) => workbook.workbooks.openExample(plan),

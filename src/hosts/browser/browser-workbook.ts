@@ -12,6 +12,7 @@ import { currentPlan } from "./current-plan";
 import { followLinks } from "./links";
 import { lockComputedCells } from "./lock-cells";
 import { OpenWorkbook } from "./open-workbook";
+import { printedSheet, type PrintedSheet } from "./printed-sheet";
 import { sayWhy } from "./say-why";
 import { sheetAsHtml } from "./sheet-table";
 import { letRulesSeeSpills, refreshRulesOnSpills } from "./rules-on-spills";
@@ -107,6 +108,11 @@ export class BrowserWorkbook {
   /** The sheet in sight as plain HTML. */
   sheetAsHtml(): string {
     return sheetAsHtml(this.workbook, this.reader, this.charts.drawings());
+  }
+
+  /** A sheet as paper shows it; nothing where there is no such sheet. */
+  printedSheet(name: string): PrintedSheet | undefined {
+    return printedSheet(name, this.workbook, this.reader, this.charts);
   }
 
   setDark(dark: boolean): void {

@@ -1,6 +1,6 @@
 import type { ChartPlan, ChartRange } from "../../workbook/plan";
 import { isCellError } from "../../functions/frame/cell";
-import { chartSvg } from "../chart-svg";
+import { chartSvg, type ChartSize } from "../chart-svg";
 import type { CellReader } from "../engine/read-cells";
 import type { HostValue } from "../port";
 import { moveCharts } from "./chart-moves";
@@ -38,11 +38,9 @@ export class ChartLayer {
     api.getFormula().calculationResultApplied(() => this.redraw.now());
   }
 
-  /** The charts of the sheet in sight, drawn as they stand. */
-  drawings(): string[] {
-    return this.chartsOf(this.workbook.facade.getActiveSheet().getSheetId()).map((chart) =>
-      chartSvg(chart, (range) => this.read(range)),
-    );
+  /** The charts of a sheet, of the one in sight unless another is named, drawn as they stand. */
+  drawings(sheetId = this.workbook.facade.getActiveSheet().getSheetId(), size?: ChartSize): string[] {
+    return this.chartsOf(sheetId).map((chart) => chartSvg(chart, (range) => this.read(range), size));
   }
 
   private showSoon(): void {

@@ -2,6 +2,7 @@ import { isCellError } from "../../functions/frame/cell";
 import { columnLetters } from "../../workbook/write/address";
 import type { CellReader } from "../engine/read-cells";
 import { escaped } from "../chart/svg-text";
+import { filledSize } from "./filled-size";
 import type { OpenWorkbook } from "./open-workbook";
 
 /**
@@ -13,7 +14,7 @@ import type { OpenWorkbook } from "./open-workbook";
 export function sheetAsHtml(workbook: OpenWorkbook, reader: CellReader, charts: readonly string[]): string {
   const sheet = workbook.facade.getActiveSheet();
   const model = sheet.getSheet();
-  const { rows, columns } = filledSize(workbook, reader);
+  const { rows, columns } = filledSize(model, reader);
   const letters = Array.from({ length: columns }, (_, column) => `<th scope="col">${columnLetters(column)}</th>`).join(
     "",
   );
@@ -31,19 +32,4 @@ export function sheetAsHtml(workbook: OpenWorkbook, reader: CellReader, charts: 
   const table = `<table><caption>${name}</caption><thead><tr><td></td>${letters}</tr></thead><tbody>${body.join("")}</tbody></table>`;
   const empty = `<p>The sheet ${name} is empty.</p>`;
   return (rows === 0 ? empty : table) + charts.map((chart) => `<figure>${chart}</figure>`).join("");
-}
-
-/** Rows and columns up to the last cell that shows something. */
-function filledSize(workbook: OpenWorkbook, reader: CellReader): { rows: number; columns: number } {
-  const sheet = workbook.model.getActiveSheet();
-  let [rows, columns] = [0, 0];
-  for (let row = 0; row < sheet.getRowCount(); row++) {
-    for (let column = 0; column < sheet.getColumnCount(); column++) {
-      const value = reader.valueAt(sheet, row, column);
-      if (value === undefined || value === "") continue;
-      rows = row + 1;
-      columns = Math.max(columns, column + 1);
-    }
-  }
-  return { rows, columns };
 }

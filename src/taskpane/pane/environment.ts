@@ -1,4 +1,5 @@
 import type { WorkbookHost } from "../../hosts/port";
+import type { PrintedSheet } from "../../hosts/browser/printed-sheet";
 import type { WorkbookPlan } from "../../workbook/plan";
 import type { View } from "./state";
 
@@ -11,6 +12,8 @@ export interface PaneEnvironment {
   readonly workbooks?: KeptWorkbooks;
   /** Makes workbooks beside the open one, and hands several over at once. */
   readonly files?: ClientFiles;
+  /** A sheet as paper shows it, where the page prints summaries. */
+  readonly printedSheet?: (name: string) => PrintedSheet | undefined;
   /** Shows an example plan where the page keeps workbooks. */
   readonly example?: {
     /** Whether nothing stands in the open workbook and nothing is being typed into it. */

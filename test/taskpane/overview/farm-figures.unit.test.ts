@@ -1,6 +1,7 @@
 import { allFunctions } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine";
-import { defaultChoices, makePlan } from "../../../src/workbook/starters";
+import { defaultChoices } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { readFarm, type FarmFigures } from "../../../src/taskpane/pane/overview/farm-figures";
 import { findingsOf } from "../../../src/taskpane/pane/overview/findings";
 import { starterNamed } from "../starter-named";
@@ -51,7 +52,7 @@ describe("the overview of the invented farm", () => {
       expect(typeof shown).toBe("number");
     }
     expect(figures.acres).toBe(1480);
-    expect([figures.summarySheet, figures.whatIfSheet]).toEqual(["Summary", "What if"]);
+    expect(figures.summarySheet).toBe("Summary");
   });
 
   it("finds the plan under the number it was given beside another", async () => {
@@ -77,7 +78,6 @@ describe("findings", () => {
     farm: "",
     acres: 0,
     summarySheet: undefined,
-    whatIfSheet: undefined,
     potash: [],
     lime: [],
     budgets: [],

@@ -1,5 +1,5 @@
 import { HostError } from "../../../hosts/port";
-import { defaultChoices, makePlan, starters } from "../../../workbook/starters";
+import { defaultChoices, starters } from "../../../workbook/starters";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { perform } from "../dispatch";
@@ -7,6 +7,7 @@ import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
 import { forgetFills } from "../workbook-strip/actions";
 import { readFarm } from "./farm-figures";
+import { printActions } from "./print-actions";
 import type { OverviewState } from "./state";
 
 const say = words.overview;
@@ -76,6 +77,7 @@ async function fillExample(desk: Desk): Promise<void> {
   changeOverview(desk, { filling: true, says: undefined });
   await telling(desk, async () => {
     await painted();
+    const { makePlan } = await import("../../../workbook/starters/make-plan");
     await example.open(makePlan(starter, defaultChoices));
     forgetFills(desk);
   });
@@ -159,4 +161,5 @@ export const overviewActions: readonly Action[] = [
   showExampleFirst,
   makeItMine,
   emptyWorkbook,
+  ...printActions,
 ];

@@ -10,7 +10,6 @@ export interface FarmFigures {
   readonly acres: number;
   /** Whether a page of the summary can be printed from here. */
   readonly summarySheet: string | undefined;
-  readonly whatIfSheet: string | undefined;
   readonly potash: readonly PotashRow[];
   readonly lime: readonly LimeRow[];
   readonly budgets: readonly CropBudget[];
@@ -50,7 +49,6 @@ export async function readFarm(host: WorkbookHost): Promise<FarmFigures | undefi
     farm: await quietly(() => farmName(host, taken), ""),
     acres: potash.acres,
     summarySheet: numbered(farmSheets.summary.name, taken.sheets),
-    whatIfSheet: numbered(farmSheets["what-if"].name, taken.sheets),
     potash: potash.rows,
     lime: await quietly(() => limeRows(host, taken), []),
     budgets: await quietly(() => cropBudgets(host, taken), []),

@@ -8,6 +8,21 @@ export interface OverviewState {
   /** The example is on its way into the workbook. */
   readonly filling: boolean;
   readonly says?: string | undefined;
+  /** What stands at the head of the printed summary, as it is typed. */
+  readonly print: PrintForm;
 }
 
-export const firstOverview: OverviewState = { reading: 0, filling: false };
+export interface PrintForm {
+  readonly preparedBy: string;
+  /** "2027-01-15"; blank for today. */
+  readonly date: string;
+  readonly note: string;
+  /** The sentence about a date that cannot be read. */
+  readonly refusal?: string | undefined;
+}
+
+export const firstOverview: OverviewState = {
+  reading: 0,
+  filling: false,
+  print: { preparedBy: "", date: "", note: "" },
+};

@@ -4,11 +4,13 @@ import { element, type Child } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { openView } from "../header/actions";
 import { button } from "../parts/button";
+import { textField } from "../parts/field";
 import { section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { openFile } from "../workbook-strip/actions";
 import { emptyWorkbook, goToSheet, makeItMine, readOverview, showExample } from "./actions";
 import type { FarmFigures } from "./farm-figures";
+import { printIds, printSummary, typePrintDate, typePrintedBy, typePrintNote } from "./print-actions";
 import { findingsOf, whole, type Finding } from "./findings";
 
 const say = words.overview;
@@ -24,6 +26,7 @@ export function overviewView(state: PaneState, environment: PaneEnvironment): HT
     element("p", { role: "status", class: "outcome" }, says ?? ""),
     figures ? findings(state, figures) : undefined,
     next(state, environment),
+    figures?.summarySheet !== undefined && environment.printedSheet && printPart(state),
     element("p", { class: "hint" }, environment.kind === "excel" ? say.staysExcel : say.stays),
   );
 }
@@ -68,7 +71,6 @@ function findingLine(state: PaneState, { key, sign, says, goTo }: Finding): HTML
 function next(state: PaneState, { workbooks, example }: PaneEnvironment): HTMLElement {
   const { figures, filling } = state.overview;
   const isOwn = figures ? figures.farm !== demoFarmName : false;
-  const whatIf = figures?.whatIfSheet;
   return section(
     "overview-next",
     say.next,
@@ -78,12 +80,38 @@ function next(state: PaneState, { workbooks, example }: PaneEnvironment): HTMLEl
     element(
       "div",
       { class: "side-by-side" },
-      whatIf !== undefined && button(goToSheet, state, { value: `'${whatIf}'!A1`, says: say.whatIf }),
+      figures ? button(openView, state, { value: "what-if", says: say.whatIf }) : undefined,
       workbooks && button(emptyWorkbook, state),
       example && !figures && !filling && button(showExample, state),
     ),
     workbooks && fileChoice(),
-    button(openView, state, { look: "quiet", value: "clients", says: say.clients }),
+  );
+}
+
+/** What stands at the head of the printed summary. */
+function printPart(state: PaneState): HTMLElement {
+  const { preparedBy, date, note, refusal } = state.overview.print;
+  return section(
+    "overview-print",
+    say.print.head,
+    element("p", { class: "hint" }, say.print.says),
+    textField({ id: printIds.preparedBy, label: say.print.preparedBy, text: preparedBy, action: typePrintedBy.name }),
+    textField({
+      id: printIds.date,
+      label: say.print.date,
+      hint: say.print.dateHint,
+      text: date,
+      refusal,
+      action: typePrintDate.name,
+    }),
+    textField({
+      id: printIds.note,
+      label: say.print.note,
+      hint: say.print.noteHint,
+      text: note,
+      action: typePrintNote.name,
+    }),
+    button(printSummary, state),
   );
 }
 
