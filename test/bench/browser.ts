@@ -1,4 +1,5 @@
-import { defaultChoices, makePlan, starters } from "../../src/workbook/starters";
+import { defaultChoices, starters } from "../../src/workbook/starters";
+import { makePlan } from "../../src/workbook/starters/make-plan";
 import { serveBuiltPages, until } from "../browser/page";
 import type { Figure } from "./figure";
 

@@ -4,7 +4,8 @@ import { calculate } from "../../hosts/engine";
 import { writeXlsx } from "../../hosts/xlsx/write-xlsx";
 import type { AddIn } from "../../hosts/xlsx/web-extension";
 import type { WorkbookPlan } from "../../workbook/plan";
-import { defaultChoices, makePlan, type Starter } from "../../workbook/starters";
+import { defaultChoices, type Starter } from "../../workbook/starters";
+import { makePlan } from "../../workbook/starters/make-plan";
 import { problemsOf } from "./problems";
 
 /** Cells named when a sample is refused. */

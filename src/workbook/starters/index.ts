@@ -1,13 +1,7 @@
-import type { WorkbookModel } from "../model/workbook-model";
-import type { WorkbookPlan } from "../plan";
-import { planWorkbook } from "../plan-workbook";
-import { nothingTaken, type TakenNames } from "../taken-names";
 import type { StarterChoices } from "./choices";
-import { clientBudget } from "./client-budget/client-budget";
 import { clientSheets } from "./client-budget/client-sheets";
 import { farmSheets } from "./farm-plan/farm-sheets";
-import { farmPlan } from "./farm-plan/farm-plan";
-import { quickSheet, quickWhatIf } from "./quick-what-if/quick-what-if";
+import { quickSheet } from "./quick-what-if/quick-sheet";
 import type { StarterSheet } from "./starter-sheet";
 
 export { choiceProblems, type ChoiceProblem } from "./choice-problems";
@@ -23,9 +17,11 @@ export {
 export { allFarmParts, farmParts, isFarmPart, type FarmPart } from "./farm-parts";
 export { isWanted, type StarterSheet } from "./starter-sheet";
 
+export type StarterKey = "farm-plan" | "client-budget" | "quick-what-if";
+
 /** A workbook the pane can start, with what a person wants to know before it is written. */
 export interface Starter {
-  readonly key: string;
+  readonly key: StarterKey;
   readonly title: string;
   readonly forWhom: string;
   /** One sentence. */
@@ -34,7 +30,6 @@ export interface Starter {
   readonly sheets: readonly StarterSheet[];
   /** Choices that matter for this starter; the others are not asked. */
   readonly asks: readonly (keyof StarterChoices)[];
-  readonly model: (choices: StarterChoices) => WorkbookModel;
 }
 
 export const starters: readonly Starter[] = [
@@ -46,7 +41,6 @@ export const starters: readonly Starter[] = [
       "Fields, soil tests, what crops take and what goes back, lime, fertilizer and seed, budgets and a page to show the landlord or lender.",
     sheets: Object.values(farmSheets),
     asks: ["farmName", "guide", "crops", "numberOfFields", "withDemo", "parts"],
-    model: farmPlan,
   },
   {
     key: "client-budget",
@@ -55,7 +49,6 @@ export const starters: readonly Starter[] = [
     summary: "Fields as they are farmed now, proposed changes as partial budgets, and a page to hand over.",
     sheets: Object.values(clientSheets),
     asks: ["farmName", "crops", "numberOfFields", "withDemo"],
-    model: clientBudget,
   },
   {
     key: "quick-what-if",
@@ -64,15 +57,5 @@ export const starters: readonly Starter[] = [
     summary: "One sheet: break-evens, profit for other yields and prices, and what the grain takes from the soil.",
     sheets: [quickSheet],
     asks: ["crops"],
-    model: quickWhatIf,
   },
 ];
-
-/**
- * The workbook of a starter, ready for any writer.
- *
- * @param taken names that the workbook it goes into already uses; all of ours step around them together
- */
-export function makePlan(starter: Starter, choices: StarterChoices, taken: TakenNames = nothingTaken): WorkbookPlan {
-  return planWorkbook(starter.model(choices), taken);
-}

@@ -3,7 +3,8 @@ import { isCellError } from "../../../src/functions/frame/cell";
 import { areaAddress, sheetAddress } from "../../../src/hosts/address";
 import { calculate } from "../../../src/hosts/engine";
 import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
-import { defaultChoices, makePlan, starters, type Starter } from "../../../src/workbook/starters";
+import { defaultChoices, starters, type Starter } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 
 jest.setTimeout(120_000);

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import type { MayReplace, WrittenBlock } from "../../../src/hosts/port";
-import { defaultChoices, makePlan, starters } from "../../../src/workbook/starters";
+import { defaultChoices, starters } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { serveBuiltPages, until, type BuiltPages } from "../../browser/page";
 
 jest.setTimeout(120_000);

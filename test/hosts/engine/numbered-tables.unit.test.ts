@@ -1,7 +1,8 @@
 import { allFunctions } from "../../../src/functions";
 import { isCellError } from "../../../src/functions/frame/cell";
 import { calculate } from "../../../src/hosts/engine";
-import { defaultChoices, makePlan, starters } from "../../../src/workbook/starters";
+import { defaultChoices, starters } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 
 jest.setTimeout(60_000);
 

@@ -1,6 +1,7 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { CellPlan } from "../../../src/workbook/plan";
-import { choiceLimits, defaultChoices, makePlan, starters } from "../../../src/workbook/starters";
+import { choiceLimits, defaultChoices, starters } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
 import { MemoryWorkbook } from "./memory/memory-workbook";
 

@@ -1,7 +1,8 @@
 import { allFunctions } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine";
 import { reportSelection, type CellReport } from "../../../src/taskpane/pane/working/report";
-import { defaultChoices, makePlan, starters } from "../../../src/workbook/starters";
+import { defaultChoices, starters } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { ownCells, PlanHost } from "../plan-host";
 
 jest.setTimeout(60_000);

@@ -1,11 +1,5 @@
-import {
-  allFarmParts,
-  defaultChoices,
-  isWanted,
-  makePlan,
-  starters,
-  type FarmPart,
-} from "../../../src/workbook/starters";
+import { allFarmParts, defaultChoices, isWanted, starters, type FarmPart } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import { planOf, show } from "./shown-sheet";
 
 jest.setTimeout(60_000);

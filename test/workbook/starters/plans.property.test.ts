@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { allFunctions } from "../../../src/functions";
 import { checkPlan } from "../../../src/workbook/check/check-plan";
-import { allFarmParts, cropChoice, defaultChoices, isWanted, makePlan, starters } from "../../../src/workbook/starters";
+import { allFarmParts, cropChoice, defaultChoices, isWanted, starters } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 import type { Area, CellPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { anyChoices, anyStarter } from "./any-choices";
 

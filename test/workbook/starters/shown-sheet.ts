@@ -2,7 +2,8 @@ import { allFunctions } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
-import { defaultChoices, makePlan, starters, type StarterChoices } from "../../../src/workbook/starters";
+import { defaultChoices, starters, type StarterChoices } from "../../../src/workbook/starters";
+import { makePlan } from "../../../src/workbook/starters/make-plan";
 
 /** A calculated workbook, read the way a person finds a cell: by sheet, row and column heading. */
 export interface ShownBook {

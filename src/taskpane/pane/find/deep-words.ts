@@ -4,8 +4,11 @@ import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { explain } from "../../../functions/frame/explain";
 import { namespace } from "../../../functions/frame/formula-text";
 import type { SheetPlan } from "../../../workbook/plan";
-import { defaultChoices, makePlan, starters } from "../../../workbook/starters";
+import { defaultChoices, starters } from "../../../workbook/starters";
+import type { makePlan as makePlanLater } from "../../../workbook/starters/make-plan";
 import type { DeepWords } from "./search-index";
+
+type MakePlan = typeof makePlanLater;
 
 export type DeepWordsByName = ReadonlyMap<string, DeepWords>;
 
@@ -13,7 +16,7 @@ export type DeepWordsByName = ReadonlyMap<string, DeepWords>;
  * What stands behind the functions: the steps of their examples, and the headings of the starters' columns that they
  * fill. It takes a moment to work out, so it goes piece by piece; between two pieces the page can do other things.
  */
-function* deepWords(functions: readonly WorksheetFunction[]): Generator<void, DeepWordsByName> {
+function* deepWords(functions: readonly WorksheetFunction[], makePlan: MakePlan): Generator<void, DeepWordsByName> {
   const columns = new Map<string, Set<string>>();
   for (const starter of starters) {
     for (const sheet of makePlan(starter, defaultChoices).sheets) gatherColumns(sheet, columns);
@@ -35,8 +38,13 @@ let gathered: Promise<DeepWordsByName> | undefined;
 
 /** Gathered once for the page. */
 export function gatheredWords(): Promise<DeepWordsByName> {
-  gathered ??= new Promise((done) => {
-    const pieces = deepWords(allFunctions);
+  gathered ??= import("../../../workbook/starters/make-plan").then(({ makePlan }) => gatherPieces(makePlan));
+  return gathered;
+}
+
+function gatherPieces(makePlan: MakePlan): Promise<DeepWordsByName> {
+  return new Promise((done) => {
+    const pieces = deepWords(allFunctions, makePlan);
     const next = (): void => {
       const piece = pieces.next();
       if (piece.done) done(piece.value);
@@ -44,7 +52,6 @@ export function gatheredWords(): Promise<DeepWordsByName> {
     };
     setTimeout(next, pauseMs);
   });
-  return gathered;
 }
 
 function stepsOf(fn: WorksheetFunction): readonly string[] {

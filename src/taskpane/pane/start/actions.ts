@@ -3,7 +3,7 @@ import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import type { PaneState } from "../state";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
-import { isFarmPart, makePlan, starterCrops, type StarterChoices } from "../../../workbook/starters";
+import { isFarmPart, starterCrops, type StarterChoices } from "../../../workbook/starters";
 import { checkForm } from "./check";
 import { fieldIds } from "./field-ids";
 import { starterOf, type CropLine, type StartForm } from "./form";
@@ -142,6 +142,7 @@ const quiet = { refusals: [], summary: false, done: undefined, refused: undefine
 async function write(desk: Desk, form: StartForm, choices: StarterChoices): Promise<FillReceipt> {
   const starter = starterOf(form);
   if (!starter) throw new HostError(say.starterMissing, "NoStarter");
+  const { makePlan } = await import("../../../workbook/starters/make-plan");
   const plan = makePlan(starter, choices, await desk.host.taken());
   return desk.host.fill(plan, {
     protect: form.protect,

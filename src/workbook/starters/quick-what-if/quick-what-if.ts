@@ -15,6 +15,7 @@ import { cropExamples } from "../../scenario/crop-examples";
 import { cropChoice, type CropChoice, type StarterChoices } from "../choices";
 import { profitGridBlock } from "../profit-grid-block";
 import { tabColors } from "../tab-colors";
+import { quickSheet } from "./quick-sheet";
 
 /** Crops whose yield is counted in bushels. */
 const grainCrops = Object.values(crops)
@@ -26,11 +27,6 @@ const grainNutrients = ["N", "P2O5", "K2O", "S", "Mg", "Ca", "Zn", "Mn", "Cu"];
 
 const value = (key: string) => place(`quick.${key}`);
 const shared = { cost: value("cost"), otherIncome: value("other"), costPerBushel: value("perBushel") };
-
-export const quickSheet = {
-  name: "Quick what if",
-  purpose: "one crop: break-evens, profit grid, and what the grain takes",
-};
 
 /** One sheet for one question at the kitchen table. */
 export function quickWhatIf(choices: StarterChoices): WorkbookModel {
