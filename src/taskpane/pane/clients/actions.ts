@@ -1,11 +1,11 @@
 import { HostError, type FillReceipt } from "../../../hosts/port";
-import { clientListPlan, readClientList, type ClientList } from "../../../workbook/starters/client-list";
+import { readClientList, type ClientList } from "../../../workbook/starters/client-list/client-records";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
 import { checkClients } from "./check";
-import { makeFiles, makeSheets, type RunReport } from "./make-clients";
+import type { RunReport } from "./make-clients";
 import { listInUse, type ClientsForm, type ClientsState } from "./state";
 
 const say = words.clients;
@@ -51,6 +51,7 @@ export const addList: Action = {
   allowed: idle,
   perform: (desk, value) =>
     telling(desk, async () => {
+      const { clientListPlan } = await import("../../../workbook/starters/client-list");
       const plan = clientListPlan({ withDemo: value === "demo" }, await desk.host.taken());
       const receipt = await desk.host.fill(plan, { protect: false });
       const sheet = receipt.sheets[0] ?? "";
@@ -121,6 +122,7 @@ async function makeFrom(desk: Desk): Promise<void> {
   const report = reportTo(desk);
   report.step(0, ready.length, ready[0]?.name ?? "");
   const { files } = desk.environment;
+  const { makeFiles, makeSheets } = await import("./make-clients");
   const made =
     clients.form.as === "files" && files
       ? { ...(await makeFiles(files, ready, checked.choices, report)), receipts: [] }
