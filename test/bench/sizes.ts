@@ -9,12 +9,12 @@ const dist = path.resolve(__dirname, "../../dist");
 /** Sizes as sent, compressed. Meaningful for a production build (npm run build). */
 export function sizes(): Figure[] {
   return [
-    // The first 31 functions were held to 60 KB; every family since brings tables of its own.
+    // The first 31 functions were held to 60 KB and took 41; the others bring their own tables, words and sources.
     {
       what: `functions.js, ${allFunctions.length} functions`,
       value: kilobytes(["functions.js"]),
       unit: "KB gz",
-      limit: 100,
+      limit: 320,
     },
     {
       what: "task pane, script and styles",
