@@ -23,8 +23,14 @@ function common(mode) {
     },
     resolve: {
       extensions: [".ts", ".tsx", ".js"],
-      // Its sources, where what is not used falls away; the package's own entry is one piece.
-      alias: { "ml-matrix$": path.resolve(__dirname, "node_modules/ml-matrix/src/index.js") },
+      alias: {
+        // Its sources, where what is not used falls away; the package's own entry is one piece.
+        "ml-matrix$": path.resolve(__dirname, "node_modules/ml-matrix/src/index.js"),
+        "@stdlib/assert-has-generator-support$": path.resolve(
+          __dirname,
+          "src/build/stand-ins/has-generator-support.js",
+        ),
+      },
     },
     module: {
       rules: [
@@ -39,7 +45,11 @@ function common(mode) {
       ],
     },
     performance: { hints: false },
-    cache: { type: "filesystem", cacheDirectory: path.resolve(__dirname, ".cache/webpack") },
+    cache: {
+      type: "filesystem",
+      cacheDirectory: path.resolve(__dirname, ".cache/webpack"),
+      buildDependencies: { config: [__filename] },
+    },
     stats: "errors-warnings",
   };
 }
