@@ -244,7 +244,7 @@ describe("the workbook in the page", () => {
     await ready();
     expect(await value("A1")).toBe("another plan");
     await page.getByRole("button", { name: "Workbooks" }).click();
-    await page.getByRole("button", { name: /^Open / }).click();
+    await page.getByRole("button", { name: "Open Trial" }).click();
     await until(async () => (await page.locator(".strip .outcome").innerText()).endsWith("is open."), "it was open");
     expect((await read("Fields!A10:A12")).values.flat()).toEqual([100, 96, 61]);
     await page.getByRole("button", { name: /^Remove / }).click();
