@@ -33,9 +33,16 @@ async function type(sheet: string, address: string, text: string): Promise<void>
   await page.keyboard.press("Enter");
 }
 
+/** The number a spreadsheet keeps a date as: days from 30 December 1899. */
+function serial(date: Date): number {
+  return (date.getTime() - Date.UTC(1899, 11, 30)) / 86_400_000;
+}
+
 /** The number or text a second library finds stored in a cell; behind a formula it is the result. */
 function stored(cell: Cell | undefined): unknown {
   if (!cell || cell.value === null) return "";
+  if (cell.value instanceof Date) return serial(cell.value);
+  if (cell.result instanceof Date) return serial(cell.result);
   if (cell.formula) return cell.result ?? "";
   return typeof cell.value === "object" && "text" in cell.value ? cell.value.text : cell.value;
 }
