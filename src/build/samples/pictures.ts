@@ -2,7 +2,8 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import type { SheetPlan, WorkbookPlan } from "../../workbook/plan";
+import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
+import type { SheetPlan } from "../../workbook/plan";
 import { findOrInstallChromium } from "../chromium.mjs";
 import type { Sample } from "./make-sample";
 import type { Office } from "./office";
@@ -30,7 +31,7 @@ export function paintSample(sample: Sample, target: string, office: Office): voi
   const file = path.join(office.folder, `${sample.starter.key}.xlsx`);
   writeFileSync(file, sample.bytes);
   const printed = office.pages(file, dotsPerInch);
-  const pages = mainPages(sample.plan, printed, office.texts(file.replace(/\.xlsx$/, ".pdf")));
+  const pages = mainPages(sample, printed, office.texts(file.replace(/\.xlsx$/, ".pdf")));
   const album = path.join(office.folder, `${sample.starter.key}.html`);
   const picture = path.join(office.folder, `${sample.starter.key}.png`);
   writeFileSync(album, albumOf(pages));
@@ -40,19 +41,22 @@ export function paintSample(sample: Sample, target: string, office: Office): voi
 }
 
 /** The first page of each main sheet, found by the sheet's title, upright ones first. */
-function mainPages(plan: WorkbookPlan, files: readonly string[], texts: readonly string[]): Page[] {
+function mainPages({ plan, values }: Sample, files: readonly string[], texts: readonly string[]): Page[] {
   const wanted = mainSheets[plan.starter] ?? plan.sheets.slice(0, mostPages).map(({ name }) => name);
   const pages = wanted.map((name): Page => {
     const sheet = plan.sheets.find((one) => one.name === name);
-    const file = sheet && files[texts.findIndex((text) => text.trimStart().startsWith(titleOf(sheet)))];
+    const file = sheet && files[texts.findIndex((text) => text.trimStart().startsWith(titleOf(sheet, values)))];
     if (!sheet || !file) throw new Error(`${plan.title} has no printed page of "${name}" to paint.`);
     return { file, orientation: sheet.print.orientation };
   });
   return pages.sort((a, b) => heightPx[b.orientation] - heightPx[a.orientation]);
 }
 
-function titleOf(sheet: SheetPlan): string {
-  return String(sheet.cells.find(({ style }) => style === "title")?.content ?? sheet.name);
+/** What the title of a sheet shows, which a formula may make. */
+function titleOf(sheet: SheetPlan, values: CalculatedWorkbook): string {
+  const title = sheet.cells.find(({ style }) => style === "title");
+  const shown = title && values.valueAt(sheet.name, title.row, title.column);
+  return typeof shown === "string" ? shown : String(title?.content ?? sheet.name);
 }
 
 function albumOf(pages: readonly Page[]): string {
