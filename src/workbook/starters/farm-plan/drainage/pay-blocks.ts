@@ -157,7 +157,7 @@ export function verdictBlock(): MatrixBlock {
         whenNumbers([job("perAcre"), value("gain", level)], call(paybackYears, priced(level))),
       ),
       {
-        ...row("words", "In words", "", "@", (level) =>
+        ...row("words", "In words", "", "General", (level) =>
           whenNumbers([value("over", level)], formula`IF(${value("over", level)}>=0,"▲ pays","▼ falls short")`),
         ),
       },

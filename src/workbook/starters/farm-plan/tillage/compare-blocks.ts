@@ -170,7 +170,7 @@ function workRows(): MatrixRow[] {
     compared("cover", "Cover left", "%", formats.whole, 6),
     compared("low", "Cover at least", "%", formats.whole, 7),
     compared("high", "Cover at most", "%", formats.whole, 8),
-    { ...compared("note", "Note", "", "@", 10, true) },
+    { ...compared("note", "Note", "", "General", 10, true) },
   ];
 }
 
@@ -199,7 +199,7 @@ function erosionRows(): MatrixRow[] {
         call(soilLossRatio, { loss: value("loss", system), tolerance: soil("tolerance") }),
       ),
     ),
-    row("words", "In words", "", "@", (system) =>
+    row("words", "In words", "", "General", (system) =>
       whenNumbers([value("ratio", system)], formula`IF(${value("ratio", system)}<=1,"● within T","▼ over T")`),
     ),
   ];
