@@ -36,6 +36,8 @@ module.exports = {
   rootDir: root,
   // A whole farm plan is calculated in a second or two, and in ten times that on a machine that is busy besides.
   testTimeout: 60_000,
+  // All cores: tests in a browser wait more than they work.
+  maxWorkers: "100%",
   projects: [
     {
       ...shared,
