@@ -18,8 +18,9 @@ function common(mode) {
       path: path.resolve(__dirname, "dist"),
       filename: "[name].js",
       assetModuleFilename: "assets/[name][ext]",
-      // A runtime for functions alone has neither window nor self.
+      // A runtime for functions alone has neither window nor self, and no address to find other files by.
       globalObject: "globalThis",
+      publicPath: "",
     },
     resolve: {
       extensions: [".ts", ".tsx", ".js"],

@@ -14,7 +14,7 @@ afterAll(() => pages.stop());
 const opened = (page: Page) => () => page.evaluate(() => window.loamsheet !== undefined);
 
 it("opens again without a network, calculates, and still holds what was there", async () => {
-  const { page } = await pages.open("", { serviceWorkers: "allow" });
+  const { page } = await pages.open("index.html", { serviceWorkers: "allow" });
   await until(opened(page), "the workbook was open");
   await page.evaluate(
     (given) => window.loamsheet?.fill(given, { protect: false }),

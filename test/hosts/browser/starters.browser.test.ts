@@ -36,6 +36,12 @@ function valuesOf(sheet: SheetPlan) {
   return opened.page.evaluate((given) => window.loamsheet?.read(given), address);
 }
 
+/** Exponentials differ in their last digit between the program that runs the page and the one that runs the test. */
+function same(wanted: unknown, value: unknown): boolean {
+  if (typeof wanted !== "number" || typeof value !== "number") return wanted === value;
+  return Math.abs(wanted - value) <= 1e-12 * Math.max(1, Math.abs(wanted));
+}
+
 /** Cells whose value in the page differs from the one calculated without a page, "Fields!B4: 3 for 4". */
 async function differences(plan: WorkbookPlan): Promise<string[]> {
   const expected = await calculate(plan, allFunctions);
@@ -47,7 +53,7 @@ async function differences(plan: WorkbookPlan): Promise<string[]> {
       const value = shown?.values[row]?.[column] ?? null;
       const place = `${sheet.name}!${areaAddress({ top: row, left: column, bottom: row, right: column })}`;
       if (isCellError(wanted)) found.push(`${place}: ${wanted.code} ${wanted.message ?? ""}`);
-      else if (wanted !== value) found.push(`${place}: ${String(value)} for ${String(wanted)}`);
+      else if (!same(wanted, value)) found.push(`${place}: ${String(value)} for ${String(wanted)}`);
     }
   }
   return found;

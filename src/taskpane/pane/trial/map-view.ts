@@ -62,29 +62,33 @@ function stripList({ form }: KeptTrial, { strips, treatments, design }: Layout):
     widthFt === undefined ? [] : [numberText(index * widthFt), numberText((index + 1) * widthFt)];
   const heads = [say.strip, say.block[design], say.treatment, ...(widthFt === undefined ? [] : [say.from, say.to])];
   return element(
-    "table",
-    { class: "strip-list" },
-    element("caption", { class: "hint" }, say.strips),
+    "div",
+    { class: "scroll", tabindex: 0, role: "group", "aria-label": say.strips },
     element(
-      "thead",
-      {},
+      "table",
+      { class: "strip-list" },
+      element("caption", { class: "hint" }, say.strips),
       element(
-        "tr",
+        "thead",
         {},
-        heads.map((head) => element("th", { scope: "col" }, head)),
-      ),
-    ),
-    element(
-      "tbody",
-      {},
-      strips.map(({ strip, block, treatment }, index) =>
         element(
           "tr",
           {},
-          element("th", { scope: "row" }, String(strip)),
-          element("td", {}, String(block)),
-          element("td", { class: "words" }, `${letterOf(treatments.indexOf(treatment))} ${treatment}`),
-          edges(index).map((edge) => element("td", {}, edge)),
+          heads.map((head) => element("th", { scope: "col" }, head)),
+        ),
+      ),
+      element(
+        "tbody",
+        {},
+        strips.map(({ strip, block, treatment }, index) =>
+          element(
+            "tr",
+            {},
+            element("th", { scope: "row" }, String(strip)),
+            element("td", {}, String(block)),
+            element("td", { class: "words" }, `${letterOf(treatments.indexOf(treatment))} ${treatment}`),
+            edges(index).map((edge) => element("td", {}, edge)),
+          ),
         ),
       ),
     ),
