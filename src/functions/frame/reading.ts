@@ -42,6 +42,8 @@ export interface Reader {
   readonly name: string;
   /** One cell a time, against a whole range at once. */
   readonly takesOneCell: boolean;
+  /** Optional and of one cell: left out, it has its stated value without being read. */
+  readonly mayBeLeftOut: boolean;
   /** The value of an argument left out; a problem where it is needed. */
   readonly whenBlank: unknown;
   readCell(cell: CellIn): unknown;
@@ -55,6 +57,7 @@ export function readerFor(name: string, argument: Argument): Reader {
   return {
     name,
     takesOneCell: inner.shape === "one",
+    mayBeLeftOut: optional && inner.shape === "one",
     whenBlank,
     readCell: inner.shape === "one" ? (cell) => readOne(inner, cell, name, whenBlank) : () => whenBlank,
     readRange(raw) {

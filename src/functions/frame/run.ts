@@ -84,7 +84,8 @@ function readCells(readers: readonly Reader[], raw: readonly RawArgument[], valu
   for (let index = 0; index < readers.length; index++) {
     const reader = readers[index] as Reader; // within bounds
     const given = (raw[index] ?? null) as CellIn; // no matrix among them
-    const value = given === null && reader.takesOneCell ? reader.whenBlank : readGiven(reader, given);
+    if (given === null && reader.mayBeLeftOut) continue;
+    const value = readGiven(reader, given);
     if (value instanceof Problem) problem = Problem.worse(problem, value);
     else if (value !== reader.whenBlank) values[reader.name] = value;
   }
