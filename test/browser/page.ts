@@ -107,7 +107,7 @@ function answer(request: http.IncomingMessage, response: http.ServerResponse): v
 }
 
 /** Waits until a condition holds in the test, asking again and again. */
-export async function until(holds: () => Promise<boolean> | boolean, what: string, seconds = 15): Promise<void> {
+export async function until(holds: () => Promise<boolean> | boolean, what: string, seconds = 30): Promise<void> {
   const end = Date.now() + seconds * 1000;
   while (Date.now() < end) {
     if (await holds()) return;

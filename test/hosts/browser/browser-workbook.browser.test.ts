@@ -60,12 +60,18 @@ async function select(address: string): Promise<void> {
   await box.click();
   await box.fill(address);
   await box.press("Enter");
+  await until(
+    async () => (await page.evaluate(() => window.loamsheet?.readSelection()))?.address.endsWith(address) ?? false,
+    `${address} was selected`,
+  );
   await page.waitForTimeout(150);
 }
 
 async function type(address: string, text: string): Promise<void> {
   await select(address);
   await page.keyboard.type(text);
+  // On a busy machine the list of matching functions closes late, and Enter would choose from it.
+  await page.waitForTimeout(text.startsWith("=") ? 500 : 50);
   await page.keyboard.press("Enter");
 }
 
