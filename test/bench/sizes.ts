@@ -4,10 +4,10 @@ import { gzipSync } from "node:zlib";
 import { allFunctions } from "../../src/functions";
 import type { Figure } from "./figure";
 
-const dist = path.resolve(__dirname, "../../dist");
+const dist = process.env.LOAMSHEET_DIST ?? path.resolve(__dirname, "../../dist");
 
 /** Sizes as sent, compressed. Meaningful for a production build (npm run build). */
-export function sizes(): Figure[] {
+export function sizes(): (Figure & { readonly limit: number })[] {
   return [
     // The first 31 functions were held to 60 KB and took 41; the others bring their own tables, words and sources.
     {
@@ -22,8 +22,13 @@ export function sizes(): Figure[] {
       unit: "KB gz",
       limit: 120,
     },
-    { what: "functions.json", value: kilobytes(["functions.json"]), unit: "KB gz" },
-    { what: "browser page, script and styles", value: kilobytes(["workbook.js", "workbook.css"]), unit: "KB gz" },
+    { what: "functions.json", value: kilobytes(["functions.json"]), unit: "KB gz", limit: 60 },
+    {
+      what: "browser page, script and styles",
+      value: kilobytes(["workbook.js", "workbook.css"]),
+      unit: "KB gz",
+      limit: 2500,
+    },
   ];
 }
 
