@@ -142,7 +142,8 @@ export type RulePlan =
       readonly middleAt?: number;
     };
 
-export type RuleLook = "good" | "bad" | "attention" | "quiet";
+/** "unseen" is for a cell whose error only tells a chart to leave a point out. */
+export type RuleLook = "good" | "bad" | "attention" | "unseen";
 
 export interface ChartPlan {
   readonly kind: "column" | "bar" | "line" | "scatter";
@@ -155,6 +156,8 @@ export interface ChartPlan {
     readonly values: ChartRange;
     /** "#rrggbb". */
     readonly color: string;
+    /** Of a line chart; a line with a marker at each value unless said. */
+    readonly look?: SeriesLook;
   }[];
   readonly xTitle?: string;
   readonly yTitle?: string;
@@ -162,6 +165,9 @@ export interface ChartPlan {
   /** Cells the chart covers. */
   readonly at: Area;
 }
+
+/** Markers alone, or a line without them: told apart without colour. */
+export type SeriesLook = "points" | "solid" | "dashed" | "dotted";
 
 export interface ChartRange {
   readonly sheet: string;

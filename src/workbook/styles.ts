@@ -61,5 +61,5 @@ export const ruleLooks: Readonly<Record<RuleLook, { readonly color: string; read
   good: { color: "#2c6e5a", fill: "#e3f0ea" },
   bad: { color: "#8a2f3d", fill: "#f7e4e6" },
   attention: { color: "#a8501f", fill: "#faebdf" },
-  quiet: { color: "#7b838a", fill: "#ffffff" },
+  unseen: { color: "#ffffff", fill: "#ffffff" },
 };

@@ -96,7 +96,7 @@ function scaleOf(stops: readonly Fields[], area: Area): RulePlan[] {
   return [{ kind: "scale", area, ...colors, ...(type === "num" && { middleAt: Number(value) }) }];
 }
 
-function lookOf(style: Fields): "good" | "bad" | "attention" | "quiet" | undefined {
+function lookOf(style: Fields): "good" | "bad" | "attention" | "unseen" | undefined {
   const color = fieldsOf(style["cl"])["rgb"];
-  return (["good", "bad", "attention", "quiet"] as const).find((look) => ruleLooks[look].color === color);
+  return (["good", "bad", "attention", "unseen"] as const).find((look) => ruleLooks[look].color === color);
 }

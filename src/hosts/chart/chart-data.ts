@@ -1,4 +1,4 @@
-import type { ChartPlan, ChartRange } from "../../workbook/plan";
+import type { ChartPlan, ChartRange, SeriesLook } from "../../workbook/plan";
 import type { HostValue } from "../port";
 
 /** Hands over the values of a range, row by row. Errors may come as their code; they are left out of a chart. */
@@ -7,6 +7,7 @@ export type ReadRange = (range: ChartRange) => readonly HostValue[];
 export interface ChartSeries {
   readonly name: string;
   readonly color: string;
+  readonly look?: SeriesLook | undefined;
   /** One value a category; undefined where there is no number. */
   readonly values: readonly (number | undefined)[];
 }
@@ -19,7 +20,7 @@ export interface ChartData {
 /** The numbers of a chart; rows with neither a category nor a number are left out. */
 export function chartData(chart: ChartPlan, read: ReadRange): ChartData {
   const categories = read(chart.categories);
-  const series = chart.series.map(({ name, color, values }) => ({ name, color, values: read(values).map(toNumber) }));
+  const series = chart.series.map(({ values, ...rest }) => ({ ...rest, values: read(values).map(toNumber) }));
   const length = Math.max(categories.length, ...series.map(({ values }) => values.length));
   const filled = Array.from({ length }, (_, index) => index).filter(
     (index) => !isEmpty(categories[index]) || series.some(({ values }) => values[index] !== undefined),

@@ -1,6 +1,6 @@
-import type { ChartPlan } from "../../workbook/plan";
+import type { ChartPlan, SeriesLook } from "../../workbook/plan";
 import type { ChartData } from "./chart-data";
-import { marker, rectangle } from "./marks";
+import { dashOf, hasMarkers, marker, path, rectangle } from "./marks";
 import { fitted, quietInk, svgText, textWidth } from "./svg-text";
 
 export interface ChartSize {
@@ -71,21 +71,33 @@ function underTitle(chart: ChartPlan): string | undefined {
 }
 
 function legend(chart: ChartPlan, data: ChartData, size: ChartSize): string {
-  const points = chart.kind === "line" || chart.kind === "scatter";
   return legendRows(data, size)
     .flatMap((row, rowIndex) => {
       const y = edge + titleSize + 18 + rowIndex * line;
-      return row.map(({ name, color, index, x }) => {
-        const sign = points ? marker(index, x + 5, y - 4, color) : rectangle(x, y - 9, 10, 10, color);
-        return sign + svgText(name, x + 16, y, { size: labelSize });
+      return row.map((entry) => {
+        const { name, look, x } = entry;
+        return legendSign(chart, entry, y - 4) + svgText(name, x + signRoom(look), y, { size: labelSize });
       });
     })
     .join("");
 }
 
+function legendSign({ kind }: ChartPlan, { color, index, look, x }: LegendEntry, y: number): string {
+  if (kind !== "line" && kind !== "scatter") return rectangle(x, y - 5, 10, 10, color);
+  if (hasMarkers(look)) return marker(index, x + 5, y, color);
+  const ends = [x, x + signRoom(look) - 6].map((end) => ({ x: end, y }));
+  return path(ends, dashOf(look, index), color);
+}
+
+/** A dash takes longer to show than a box or a marker. */
+function signRoom(look: SeriesLook | undefined): number {
+  return hasMarkers(look) ? 16 : 32;
+}
+
 interface LegendEntry {
   readonly name: string;
   readonly color: string;
+  readonly look: SeriesLook | undefined;
   readonly index: number;
   readonly x: number;
 }
@@ -93,13 +105,13 @@ interface LegendEntry {
 function legendRows(data: ChartData, size: ChartSize): LegendEntry[][] {
   const rows: LegendEntry[][] = [[]];
   let x = edge;
-  data.series.forEach(({ name, color }, index) => {
-    const width = 16 + textWidth(name, labelSize) + 18;
+  data.series.forEach(({ name, color, look }, index) => {
+    const width = signRoom(look) + textWidth(name, labelSize) + 18;
     if (x > edge && x + width > size.width) {
       rows.push([]);
       x = edge;
     }
-    rows[rows.length - 1]?.push({ name, color, index, x });
+    rows[rows.length - 1]?.push({ name, color, look, index, x });
     x += width;
   });
   return rows;

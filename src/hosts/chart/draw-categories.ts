@@ -2,7 +2,7 @@ import type { ChartPlan } from "../../workbook/plan";
 import { axisNumber } from "./axis-number";
 import { numbersOf, type ChartData } from "./chart-data";
 import { captions, labelSize, plotOf, type ChartSize, type Plot } from "./chart-frame";
-import { marker, path, rectangle, straight } from "./marks";
+import { dashOf, hasMarkers, marker, path, rectangle, straight } from "./marks";
 import { bandScale, linearScale, type LinearScale } from "./scale";
 import { fitted, quietInk, svgText, textWidth } from "./svg-text";
 
@@ -12,7 +12,7 @@ const axisColor = "#9a948a";
 /** Columns and lines: categories along the bottom, values up the side. */
 export function drawUpright(chart: ChartPlan, data: ChartData, size: ChartSize): string {
   const write = axisNumber(chart.yFormat);
-  const fromZero = chart.kind === "column";
+  const fromZero = chart.kind === "column" || keepsZero(numbersOf(data.series));
   const draft = linearScale(numbersOf(data.series), 0, 1, fromZero);
   const names = data.categories.map((category) => String(category ?? ""));
   const left = Math.max(0, ...draft.ticks.map((tick) => textWidth(write(tick), labelSize)));
@@ -29,6 +29,12 @@ export function drawUpright(chart: ChartPlan, data: ChartData, size: ChartSize):
     straight(plot.left, zeroLine(values), plot.right, zeroLine(values), axisColor),
     categoryLabels(names, plot, turned),
   ].join("");
+}
+
+/** As spreadsheets draw lines: from zero, unless the values lie close together far from it. */
+function keepsZero(values: readonly number[]): boolean {
+  const sizes = values.map(Math.abs);
+  return Math.min(...sizes) < (5 / 6) * Math.max(...sizes);
 }
 
 /** Where the categories' line stands: at zero when that is on the scale. */
@@ -79,12 +85,13 @@ function columns(data: ChartData, plot: Plot, values: LinearScale): string {
 function lines(data: ChartData, plot: Plot, values: LinearScale): string {
   const bands = bandScale(data.categories.length, plot.left, plot.right);
   return data.series
-    .map(({ color, values: heights }, seriesIndex) => {
+    .map(({ color, look, values: heights }, seriesIndex) => {
       const points = heights.map((height, index) =>
         height === undefined ? undefined : { x: bands.at(index) + bands.width / 2, y: values.at(height) },
       );
       const markers = points.map((point) => (point ? marker(seriesIndex, point.x, point.y, color) : ""));
-      return path(points, seriesIndex, color) + markers.join("");
+      const line = look === "points" ? "" : path(points, dashOf(look, seriesIndex), color);
+      return line + (hasMarkers(look) ? markers.join("") : "");
     })
     .join("");
 }

@@ -1,3 +1,4 @@
+import type { SeriesLook } from "../../workbook/plan";
 import { px } from "./svg-text";
 
 /** Point markers differ in shape as well as in colour. */
@@ -21,15 +22,26 @@ export function straight(x1: number, y1: number, x2: number, y2: number, color: 
   return `<line x1="${px(x1)}" y1="${px(y1)}" x2="${px(x2)}" y2="${px(y2)}" stroke="${color}"/>`;
 }
 
-/** A line through the points; it breaks where a value is missing. Later series are dashed. */
-export function path(points: readonly ({ x: number; y: number } | undefined)[], index: number, color: string): string {
+const dashes = { solid: "", dashed: "7 4", dotted: "2 3", mixed: "8 3 2 3" } as const;
+const inOrder = ["solid", "dashed", "dotted", "mixed"] as const;
+
+/** How the line of a series is broken: as its look says, else each by its place in the chart. */
+export function dashOf(look: SeriesLook | undefined, index: number): string {
+  return dashes[look === undefined || look === "points" ? (inOrder[index % inOrder.length] ?? "solid") : look];
+}
+
+export function hasMarkers(look: SeriesLook | undefined): boolean {
+  return look === undefined || look === "points";
+}
+
+/** A line through the points; it breaks where a value is missing. */
+export function path(points: readonly ({ x: number; y: number } | undefined)[], dash: string, color: string): string {
   let pen = "M";
   const steps = points.map((point) => {
     const step = point ? `${pen}${px(point.x)} ${px(point.y)}` : "";
     pen = point ? "L" : "M";
     return step;
   });
-  const dash = ["", "6 3", "2 3", "8 3 2 3"][index % 4];
   const dashed = dash ? ` stroke-dasharray="${dash}"` : "";
   return `<path d="${steps.join("")}" fill="none" stroke="${color}" stroke-width="2"${dashed}/>`;
 }

@@ -16,13 +16,18 @@ const types = { column: "ColumnClustered", bar: "BarClustered", line: "LineMarke
 function addChart(plan: ChartPlan, sheet: Excel.Worksheet, requests: Requests): void {
   const [first] = plan.series;
   if (first === undefined) return;
-  const chart = sheet.charts.add(types[plan.kind], rangeOf(first.values, requests), "Columns");
+  const { top, bottom } = first.values.area;
+  const chart = sheet.charts.add(
+    types[plan.kind],
+    rangeOf(first.values, requests),
+    top === bottom ? "Rows" : "Columns",
+  );
   plan.series.forEach((series, index) => {
     const drawn = index === 0 ? chart.series.getItemAt(0) : chart.series.add(series.name);
     drawn.name = series.name;
     drawn.setValues(rangeOf(series.values, requests));
     drawn.setXAxisValues(rangeOf(plan.categories, requests));
-    paint(drawn, plan.kind, series.color);
+    paint(drawn, plan.kind, series);
   });
   chart.title.text = plan.title;
   write(chart.title.format.font, 13);
@@ -34,13 +39,22 @@ function addChart(plan: ChartPlan, sheet: Excel.Worksheet, requests: Requests): 
   dressAxes(plan, chart.axes);
 }
 
-function paint(series: Excel.ChartSeries, kind: ChartPlan["kind"], color: string): void {
+const lineStyles = { points: "None", solid: "Continuous", dashed: "Dash", dotted: "Dot" } as const;
+
+function paint(series: Excel.ChartSeries, kind: ChartPlan["kind"], { color, look }: ChartPlan["series"][number]): void {
   if (kind === "column" || kind === "bar") {
     series.format.fill.setSolidColor(color);
     series.gapWidth = 60;
     return;
   }
-  if (kind === "line") series.format.line.color = color;
+  if (kind === "line") {
+    series.format.line.color = color;
+    if (look !== undefined) series.format.line.lineStyle = lineStyles[look];
+  }
+  if (look !== undefined && look !== "points") {
+    series.markerStyle = "None";
+    return;
+  }
   series.markerStyle = "Circle";
   series.markerBackgroundColor = color;
   series.markerForegroundColor = color;

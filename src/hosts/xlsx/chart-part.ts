@@ -26,16 +26,16 @@ export function chartReader(plan: WorkbookPlan, values: CalculatedWorkbook): Rea
 
 /**
  * Puts the drawn points beside the references of a chart, so that it also shows where nothing is calculated, and
- * takes the joining line away from scattered points.
+ * takes the joining line away from points that stand alone.
  */
 export function finishedChart(xml: string, plan: ChartPlan, read: Reader): string {
   let series = 0;
   return quietGridlines(xml).replace(/<c:ser>.*?<\/c:ser>/gs, (written) => {
-    const range = plan.series[series++]?.values;
+    const { values: range, look } = plan.series[series++] ?? {};
     const cached = written
       .replace(/(<c:(?:cat|xVal)>.*?<\/c:f>)/s, (start) => start + cache(start, read(plan.categories)))
       .replace(/(<c:(?:val|yVal)>.*?<\/c:f>)/s, (start) => start + cache(start, range ? read(range) : []));
-    return plan.kind === "scatter" ? withoutLine(cached) : cached;
+    return plan.kind === "scatter" || look === "points" ? withoutLine(cached) : cached;
   });
 }
 

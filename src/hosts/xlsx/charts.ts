@@ -1,5 +1,5 @@
 import type { SheetChart } from "hucre/xlsx";
-import type { ChartPlan } from "../../workbook/plan";
+import type { ChartPlan, SeriesLook } from "../../workbook/plan";
 import { borderColor, fontFamily } from "../../workbook/styles";
 import { hex } from "./cell-styles";
 import { absoluteAddress } from "../address";
@@ -8,6 +8,10 @@ const ink = "22282E";
 const quiet = hex(borderColor);
 const sizes = { title: 13, axis: 10 } as const;
 
+/** How the line of a look is broken in a file. */
+export const seriesDashes = { solid: "solid", dashed: "dash", dotted: "sysDot" } as const;
+
+type SeriesMarker = NonNullable<SheetChart["series"][number]["marker"]>;
 type Axis = NonNullable<NonNullable<SheetChart["axes"]>["x"]>;
 
 /** A chart in the writer's words. Bars read from the top down, as the rows they are drawn from do. */
@@ -38,18 +42,25 @@ export function sheetChart(plan: ChartPlan): SheetChart {
 
 function oneSeries(
   plan: ChartPlan,
-  { name, values, color }: ChartPlan["series"][number],
+  { name, values, color, look }: ChartPlan["series"][number],
 ): SheetChart["series"][number] {
   return {
     name,
     values: absoluteAddress(values.sheet, values.area),
     categories: absoluteAddress(plan.categories.sheet, plan.categories.area),
     color: hex(color),
-    ...(plan.kind === "line"
-      ? { stroke: { width: 2.25 }, marker: { symbol: "circle", size: 5, fill: hex(color), line: hex(color) } }
-      : {}),
-    ...(plan.kind === "scatter" ? { marker: { symbol: "circle", size: 7, fill: hex(color), line: hex(color) } } : {}),
+    ...(plan.kind === "line" && hasLine(look) ? { stroke: { width: 2.25, dash: seriesDashes[look ?? "solid"] } } : {}),
+    ...(plan.kind === "line" || plan.kind === "scatter" ? { marker: markerOf(plan, hex(color), look) } : {}),
   };
+}
+
+function markerOf({ kind }: ChartPlan, color: string, look: SeriesLook | undefined): SeriesMarker {
+  if (look !== undefined && look !== "points") return { symbol: "none" };
+  return { symbol: "circle", size: kind === "scatter" || look === "points" ? 7 : 5, fill: color, line: color };
+}
+
+function hasLine(look: SeriesLook | undefined): look is Exclude<SeriesLook, "points"> | undefined {
+  return look !== "points";
 }
 
 function categoryAxis({ kind, xTitle }: ChartPlan): Axis {

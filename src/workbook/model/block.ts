@@ -1,5 +1,6 @@
 import type { Expression, Text } from "../formula/expression";
 import type { Reference } from "../formula/reference";
+import type { SeriesLook } from "../plan";
 import type { Allow, ModelCell } from "./cell";
 import type { ModelRule } from "./rule";
 import type { TableBlock } from "./table";
@@ -86,7 +87,12 @@ export interface ChartModel {
   readonly title: string;
   readonly alt: string;
   readonly categories: Reference;
-  readonly series: readonly { readonly name: string; readonly values: Reference; readonly color: string }[];
+  readonly series: readonly {
+    readonly name: string;
+    readonly values: Reference;
+    readonly color: string;
+    readonly look?: SeriesLook;
+  }[];
   readonly xTitle?: string;
   readonly yTitle?: string;
   readonly yFormat?: string;

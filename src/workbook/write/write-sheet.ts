@@ -104,7 +104,7 @@ function writeChart(chart: ChartModel, at: Area, { resolver }: Ink): ChartPlan {
     title,
     alt,
     categories: resolver.range(chart.categories),
-    series: chart.series.map(({ name, values, color }) => ({ name, color, values: resolver.range(values) })),
+    series: chart.series.map(({ values, ...rest }) => ({ ...rest, values: resolver.range(values) })),
     ...(xTitle !== undefined && { xTitle }),
     ...(yTitle !== undefined && { yTitle }),
     ...(yFormat !== undefined && { yFormat }),

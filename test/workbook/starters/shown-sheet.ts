@@ -13,7 +13,7 @@ export interface ShownBook {
   /** The value beside a label; further columns by number. */
   beside(sheet: string, label: string, column?: number): CalculatedValue | undefined;
   at(sheet: string, row: number, column: number): CalculatedValue | undefined;
-  /** Every cell that shows an error, as "Sheet!row,column code". */
+  /** Every cell that shows an error it was not written to show, as "Sheet!row,column code". */
   errors(): string[];
   /** All words that a sheet shows in its first column. */
   words(sheet: string): string[];
@@ -47,9 +47,10 @@ function shownBook(plan: WorkbookPlan, book: CalculatedWorkbook): ShownBook {
     at: (name, row, column) => book.valueAt(name, row, column),
     errors: () =>
       plan.sheets.flatMap(({ name, cells }) =>
-        cells.flatMap(({ row, column }) => {
+        cells.flatMap(({ row, column, content }) => {
           const value = book.valueAt(name, row, column);
-          return typeof value === "object" ? [`${name}!${row},${column} ${value.code}`] : [];
+          const isMeant = typeof content === "object" && content.formula.includes("NA()");
+          return typeof value === "object" && !isMeant ? [`${name}!${row},${column} ${value.code}`] : [];
         }),
       ),
     words: (name) =>

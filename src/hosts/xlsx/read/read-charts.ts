@@ -1,9 +1,11 @@
 import type { Sheet } from "hucre/xlsx";
-import type { ChartPlan, ChartRange } from "../../../workbook/plan";
+import type { ChartPlan, ChartRange, SeriesLook } from "../../../workbook/plan";
 import { parseAddress } from "../../address";
+import { seriesDashes } from "../charts";
 import { colorOf } from "./read-rules";
 
 type Chart = NonNullable<Sheet["charts"]>[number];
+type Series = NonNullable<Chart["series"]>[number];
 
 const plainColor = "#5a4636";
 
@@ -14,7 +16,8 @@ export function readCharts({ charts = [] }: Sheet): ChartPlan[] {
     const series = (chart.series ?? []).flatMap((one) => {
       const values = rangeOf(one.valuesRef);
       if (!values) return [];
-      return [{ name: one.name ?? "", values, color: typeof one.color === "string" ? colorOf(one.color) : plainColor }];
+      const look = kind === "line" ? lookOf(one) : undefined;
+      return [{ name: one.name ?? "", values, color: seriesColor(one), ...(look && { look }) }];
     });
     const categories = rangeOf(chart.series?.[0]?.categoriesRef);
     const at = placeOf(chart);
@@ -41,6 +44,18 @@ function kindOf({ kinds, axes }: Chart): ChartPlan["kind"] | undefined {
   const [kind] = kinds;
   if (kind === "bar") return axes?.x?.reverse === true ? "bar" : "column";
   return kind === "line" || kind === "scatter" ? kind : undefined;
+}
+
+/** Points that stand alone keep their colour in their markers. */
+function seriesColor({ color, marker }: Series): string {
+  const [found] = [color, marker?.fill].filter((one) => typeof one === "string");
+  return found === undefined ? plainColor : colorOf(found);
+}
+
+function lookOf({ color, stroke, marker }: Series): SeriesLook | undefined {
+  if (marker?.symbol !== "none") return marker?.fill !== undefined && color === undefined ? "points" : undefined;
+  const looks = Object.keys(seriesDashes) as (keyof typeof seriesDashes)[];
+  return looks.find((look) => seriesDashes[look] === stroke?.dash) ?? "solid";
 }
 
 function rangeOf(reference: string | undefined): ChartRange | undefined {

@@ -66,6 +66,20 @@ const stripHeaders = {
 /** Strips of each trial sheet, a row a pair. */
 export const stripTables = [headersOf("TrialStrips1", stripHeaders), headersOf("TrialStrips2", stripHeaders)] as const;
 
+const drawnHeaders = {
+  block: "Block",
+  difference: "Treated less check bu/ac",
+  gain: "Mean gain bu/ac",
+  from: "Likely from bu/ac",
+  to: "Likely to bu/ac",
+  pays: "Gain that pays bu/ac",
+} as const;
+
+/** What the chart of each trial sheet is drawn from, a row a pair. */
+export const drawnTables = [headersOf("TrialDrawn1", drawnHeaders), headersOf("TrialDrawn2", drawnHeaders)] as const;
+
+export type DrawnTable = (typeof drawnTables)[number];
+
 export type StripTable = (typeof stripTables)[number];
 
 /** The practices on an acre of the crop, and the set that nets most. */

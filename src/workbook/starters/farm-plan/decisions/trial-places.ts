@@ -23,6 +23,7 @@ export type TrialLine =
   | "luck"
   | "chance"
   | "net"
+  | "pays"
   | "words"
   | "scatter"
   | "worthFinding"

@@ -15,7 +15,7 @@ import type { Trial } from "./trial";
 /** Rows of the table of TRIALPAIRS, from 1, its heading first. */
 const resultRows = { pairs: 2, gain: 5, se: 6, from: 7, to: 8, luck: 11, seen: 13 } as const;
 /** With price and cost there are five more before the sentence. */
-const moneyRows = { net: 15, chance: 18, words: 19 } as const;
+const moneyRows = { pays: 14, net: 15, chance: 18, words: 19 } as const;
 const wordsWithoutMoney = 14;
 
 export function trialResultBlock(trial: Trial): EntriesBlock {
@@ -94,6 +94,16 @@ function moneyLines(trial: Trial): Entry[] {
   const line = (facts: Line, row: number) =>
     computedEntry(facts, whenTried(trial, formula`IF(${hasMoney(trial)},${resultOf(trial, row, true)},"")`));
   return [
+    line(
+      {
+        key: "pays",
+        label: "Gain that pays",
+        unit: "bu/ac",
+        format: formats.one,
+        says: "Cost over what a bushel leaves.",
+      },
+      moneyRows.pays,
+    ),
     line({ key: "net", label: "Net of the practice", unit: "$/ac", format: formats.cents }, moneyRows.net),
     line(
       {

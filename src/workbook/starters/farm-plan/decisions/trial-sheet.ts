@@ -1,12 +1,12 @@
-import type { ChartsBlock, ParagraphsBlock } from "../../../model/block";
+import type { ParagraphsBlock } from "../../../model/block";
 import type { SheetModel } from "../../../model/workbook-model";
-import { chartColors } from "../../chart-colors";
 import { tabColors } from "../../tab-colors";
 import { decisionSheets } from "./decision-sheets";
 import type { DecisionContext } from "./decision-context";
 import { stripBlock } from "./strip-block";
 import { trialLinesBlock } from "./trial-lines-block";
-import { trialsOf, type Trial } from "./trial";
+import { trialsOf } from "./trial";
+import { drawnBlock, trialChart } from "./trial-chart";
 import { trialResultBlock } from "./trial-result-block";
 
 /** A sheet for each strip trial: how the strips lie, what they yielded, and what that says. */
@@ -17,30 +17,17 @@ export function trialSheets(context: DecisionContext): SheetModel[] {
     tabColor: tabColors.input,
     title: `Strip trial ${trial.index + 1}`,
     answers: "What the treated strips gained over the check beside them, how sure that is, and whether it pays.",
-    blocks: [trialLinesBlock(trial), stripBlock(trial), trialResultBlock(trial), chart(trial), cautions()],
+    blocks: [
+      trialLinesBlock(trial),
+      stripBlock(trial),
+      trialResultBlock(trial),
+      trialChart(trial),
+      cautions(),
+      drawnBlock(trial),
+    ],
     widths: [31, 14, 14, 11, 11, 11, 11, 10, 10, 12],
     print: { orientation: "portrait", onePage: true },
   }));
-}
-
-function chart({ strips }: Trial): ChartsBlock {
-  return {
-    kind: "charts",
-    rows: 13,
-    charts: [
-      {
-        kind: "column",
-        title: "Treated less check, pair by pair",
-        alt: "A column for each pair of strips: bushels per acre by which the treated strip passed the check; below zero it fell short.",
-        categories: strips.all("block"),
-        series: [{ name: "bu/ac", values: strips.all("difference"), color: chartColors.income }],
-        xTitle: "Block",
-        yTitle: "bu/ac",
-        yFormat: "0.0",
-        columns: { first: 0, last: 9 },
-      },
-    ],
-  };
 }
 
 function cautions(): ParagraphsBlock {

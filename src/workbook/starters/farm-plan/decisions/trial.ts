@@ -1,5 +1,5 @@
 import type { TrialExample } from "../../../scenario/trial-examples";
-import { stripTables, type StripTable } from "./decision-headers";
+import { drawnTables, stripTables, type DrawnTable, type StripTable } from "./decision-headers";
 import type { DecisionContext } from "./decision-context";
 
 /** A strip trial on a sheet of its own. */
@@ -8,6 +8,7 @@ export interface Trial {
   readonly index: number;
   readonly key: (typeof trialSheetKeys)[number];
   readonly strips: StripTable;
+  readonly drawn: DrawnTable;
   /** The invented trial; undefined for one still to be laid. */
   readonly example: TrialExample | undefined;
 }
@@ -20,6 +21,7 @@ export function trialsOf({ trials }: DecisionContext): Trial[] {
     index,
     key,
     strips: stripTables[index] ?? stripTables[0],
+    drawn: drawnTables[index] ?? drawnTables[0],
     example: trials[index],
   }));
 }
