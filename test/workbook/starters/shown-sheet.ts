@@ -1,7 +1,7 @@
 import { allFunctions } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
-import type { WorkbookPlan } from "../../../src/workbook/plan";
+import type { CellPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { defaultChoices, starters, type StarterChoices } from "../../../src/workbook/starters";
 import { makePlan } from "../../../src/workbook/starters/make-plan";
 
@@ -13,10 +13,15 @@ export interface ShownBook {
   /** The value beside a label; further columns by number. */
   beside(sheet: string, label: string, column?: number): CalculatedValue | undefined;
   at(sheet: string, row: number, column: number): CalculatedValue | undefined;
-  /** Every cell that shows an error it was not written to show, as "Sheet!row,column code". */
+  /** Every cell that shows an error not meant for a chart, as "Sheet!row,column code". */
   errors(): string[];
   /** All words that a sheet shows in its first column. */
   words(sheet: string): string[];
+}
+
+/** A cell whose #N/A, not seen, tells a chart to leave its point out. */
+export function isMeantForChart({ content }: CellPlan): boolean {
+  return typeof content === "object" && content.formula.endsWith(",NA())");
 }
 
 export function planOf(key: string, changes: Partial<StarterChoices> = {}): WorkbookPlan {
@@ -47,10 +52,10 @@ function shownBook(plan: WorkbookPlan, book: CalculatedWorkbook): ShownBook {
     at: (name, row, column) => book.valueAt(name, row, column),
     errors: () =>
       plan.sheets.flatMap(({ name, cells }) =>
-        cells.flatMap(({ row, column, content }) => {
+        cells.flatMap((cell) => {
+          const { row, column } = cell;
           const value = book.valueAt(name, row, column);
-          const isMeant = typeof content === "object" && content.formula.includes("NA()");
-          return typeof value === "object" && !isMeant ? [`${name}!${row},${column} ${value.code}`] : [];
+          return typeof value === "object" && !isMeantForChart(cell) ? [`${name}!${row},${column} ${value.code}`] : [];
         }),
       ),
     words: (name) =>
