@@ -115,6 +115,41 @@ describe("chartSvg", () => {
     expect(svg).toMatch(/stroke="#a8501f" stroke-width="2" stroke-dasharray/);
   });
 
+  it("draws points without a line, and level lines without markers, each broken its own way", () => {
+    const plan = chart("line", 2);
+    const [points, level] = plan.series;
+    if (!points || !level) throw new Error("two series");
+    const svg = chartSvg(
+      {
+        ...plan,
+        series: [
+          { ...points, look: "points" },
+          { ...level, look: "dotted" },
+        ],
+      },
+      reader([
+        ["1", "2", "3"],
+        [4, "#N/A", 6],
+        [3, 3, 3],
+      ]),
+    );
+    // Two of three points, and one in the legend; the dotted line, and its stretch in the legend.
+    expect(count(svg, /<path d="[^"]+" fill="#2f4f6f"/g)).toBe(3);
+    expect(count(svg, /fill="none" stroke="#2f4f6f"/g)).toBe(0);
+    expect(count(svg, /fill="#a8501f"/g)).toBe(0);
+    expect(count(svg, /fill="none" stroke="#a8501f" stroke-width="2" stroke-dasharray="2 3"/g)).toBe(2);
+  });
+
+  it("keeps zero in sight of a line unless its values lie close together far from it", () => {
+    const ticks = (values: readonly number[]) =>
+      [...chartSvg(chart("line", 1), reader([["a", "b"], values])).matchAll(/text-anchor="end"[^>]*>([\d.−]+)</g)].map(
+        ([, tick]) => tick,
+      );
+    expect(ticks([4, 7])).toContain("0");
+    expect(ticks([-7, -4])).toContain("0");
+    expect(ticks([180, 200])).not.toContain("0");
+  });
+
   it("leaves out rows that hold nothing yet", () => {
     const svg = chartSvg(
       chart("column", 1),

@@ -122,7 +122,20 @@ describe("filling a workbook", () => {
           CategoryAxis: { ReversePlotOrder: true, Title: { Text: "Field" } },
         },
       },
-      { Type: "LineMarkers", Legend: { Visible: false }, all: [{ Format: { Line: { Color: "#5a4636" } } }] },
+      {
+        Type: "LineMarkers",
+        By: "Columns",
+        Legend: { Visible: false },
+        all: [{ MarkerStyle: "Circle", Format: { Line: { Color: "#5a4636" } } }],
+      },
+      // One series a row, points without a line, a line without markers.
+      {
+        By: "Rows",
+        all: [
+          { values: "Fields!B5:D5", MarkerStyle: "Circle", Format: { Line: { LineStyle: "None" } } },
+          { values: "Fields!B6:D6", MarkerStyle: "None", Format: { Line: { LineStyle: "Dash" } } },
+        ],
+      },
     ]);
   });
 

@@ -83,6 +83,7 @@ const fields = sheet(
 );
 
 const categories = { sheet: "Fields", area: { top: 4, left: 0, bottom: 5, right: 0 } };
+const across = (row: number) => ({ sheet: "Fields", area: { top: row, left: 1, bottom: row, right: 3 } });
 const acres = {
   name: "Acres",
   values: { sheet: "Fields", area: { top: 4, left: 1, bottom: 5, right: 1 } },
@@ -133,6 +134,17 @@ const prices = sheet(
         categories,
         series: [acres],
         at: { top: 22, left: 0, bottom: 36, right: 6 },
+      },
+      {
+        kind: "line",
+        title: "A field across",
+        alt: "Points and a dashed line.",
+        categories: across(3),
+        series: [
+          { name: "Points", values: across(4), color: "#5a4636", look: "points" },
+          { name: "Level", values: across(5), color: "#2f4f6f", look: "dashed" },
+        ],
+        at: { top: 38, left: 0, bottom: 52, right: 6 },
       },
     ],
   },

@@ -152,6 +152,17 @@ describe("charts", () => {
     const line = series?.getElementsByTagName("c:spPr")[0]?.getElementsByTagName("a:ln")[0];
     expect(line?.innerHTML).toBe('<a:noFill xmlns:a="http://schemas.openxmlformats.org/drawingml/2006/main"/>');
   });
+  it("draw points alone, and a level line dotted and without markers", () => {
+    const [points, level] = [...file.xml("xl/charts/chart3.xml").getElementsByTagName("c:ser")];
+    expect(points?.getElementsByTagName("a:ln")[0]?.getElementsByTagName("a:noFill")).toHaveLength(1);
+    expect(points?.getElementsByTagName("c:symbol")[0]?.getAttribute("val")).toBe("circle");
+    expect(level?.getElementsByTagName("a:prstDash")[0]?.getAttribute("val")).toBe("sysDot");
+    expect(level?.getElementsByTagName("c:symbol")[0]?.getAttribute("val")).toBe("none");
+  });
+  it("draw no 0 where a line has no number", () => {
+    const blanks = file.xml("xl/charts/chart3.xml").getElementsByTagName("c:dispBlanksAs")[0];
+    expect(blanks?.getAttribute("val")).toBe("span");
+  });
   it("say what they show", () => {
     const frames = [...file.xml("xl/drawings/drawing1.xml").getElementsByTagName("xdr:cNvPr")];
     expect(frames.map((frame) => frame.getAttribute("descr"))).toEqual(

@@ -164,12 +164,13 @@ const answers: SheetPlan = {
     {
       kind: "line",
       title: "A line",
-      alt: "Two lines.",
+      alt: "Points and a dotted line.",
       categories: { sheet: fieldsName, area: { top: 4, left: 0, bottom: 6, right: 0 } },
       series: [4, 3].map((column) => ({
         name: `Series ${column}`,
         values: { sheet: fieldsName, area: { top: 4, left: column, bottom: 6, right: column } },
         color: column === 4 ? "#a8501f" : "#2c6e5a",
+        look: column === 4 ? "points" : "dotted",
       })),
       at: { top: 12, left: 0, bottom: 26, right: 1 },
     },

@@ -1,4 +1,4 @@
-import { below, retypedBelow, retypedBeside } from "./practice-cells";
+import { below, headOf, retypedBelow, retypedBeside } from "./practice-cells";
 import { emptied, planOf, show, type ShownBook } from "./shown-sheet";
 
 /** The plan with no other part: it is worked out anew for every change. */
@@ -96,6 +96,33 @@ describe("the strip trials", () => {
   });
 });
 
+/** A column of the table that the chart of a trial sheet is drawn from, by block. */
+function drawnIn(shown: ShownBook, trial: string, heading: string): unknown[] {
+  const { row, column } = headOf(shown.plan, trial, heading);
+  return [1, 2, 3, 4, 5, 6, 7, 8].map((block) => shown.at(trial, row + block, column));
+}
+
+/** The differences stand under the second heading of their name. */
+function differences(shown: ShownBook, trial: string): unknown[] {
+  const { row, column } = headOf(shown.plan, trial, "Mean gain bu/ac");
+  return [1, 2, 3, 4, 5, 6, 7, 8].map((block) => shown.at(trial, row + block, column - 1));
+}
+
+const notDrawn = { code: "#N/A" };
+
+describe("the chart of a trial", () => {
+  it("draws each pair, and level across them the mean, its range and the gain that pays", () => {
+    const level = (value: unknown) => [value, value, value, value, value, notDrawn, notDrawn, notDrawn];
+    const near = (value: number, digits: number) => expect.closeTo(value, digits) as unknown;
+    // 2.13185 is t of 90 % with 4 degrees of freedom.
+    const reach = 2.13185 * potash.error;
+    expect(drawnIn(book, "Trial 2", "Mean gain bu/ac")).toEqual(level(near(potash.gain, 9)));
+    expect(drawnIn(book, "Trial 2", "Likely from bu/ac")).toEqual(level(near(potash.gain - reach, 4)));
+    expect(drawnIn(book, "Trial 2", "Likely to bu/ac")).toEqual(level(near(potash.gain + reach, 4)));
+    expect(drawnIn(book, "Trial 2", "Gain that pays bu/ac")).toEqual(level(near(42 / price, 6)));
+  });
+});
+
 describe("with figures missing", () => {
   let waiting: ShownBook;
   beforeAll(async () => {
@@ -120,6 +147,14 @@ describe("with figures missing", () => {
   it("a pair with a lost strip is passed over", () => {
     expect(waiting.beside("Trial 2", "Pairs with both yields")).toBe(4);
     expect(waiting.beside("Trial 2", "Gain")).toBeCloseTo((6.1 + 6.8 + 4.9 + 6.7) / 4, 9);
+  });
+
+  it("a lost strip draws no point, and a trial without yields draws nothing", () => {
+    const [, second, third] = differences(waiting, "Trial 2");
+    expect(second).toEqual(notDrawn);
+    expect(third).toBeCloseTo(6.8, 9);
+    for (const found of [differences(waiting, "Trial 1"), drawnIn(waiting, "Trial 1", "Mean gain bu/ac")])
+      expect(found).toEqual(Array.from({ length: 8 }, () => notDrawn));
   });
 
   it("a trial without yields changes nothing that was believed before", () => {
