@@ -37,7 +37,11 @@ describe("PRACTICEODDS and PRACTICEDECISION down a column", () => {
   });
   it("weighs a trial against its cost in the reason", () => {
     const shown = runFunction(practiceDecision, [4, 6, 8, 26, 4.5, 2000, 60, 2, null, null, "reason"])[0]?.[0];
-    expect(shown).toMatch(/^It pays with \d+ % chance and nets \$1\.00\/ac on average\. \d+ pairs of strips cost \$/);
+    const reason =
+      /^It pays with \d+ % chance and nets \$1\.00\/ac on average\. (\d+) pairs of strips on (\d+) ac cost \$(\d+)/;
+    const [, pairs, acres, cost] = reason.exec(String(shown)) ?? [];
+    // An acre and $60 a pair.
+    expect([acres, cost]).toEqual([pairs, String(60 * Number(pairs))]);
   });
   it("refuses gains out of order in that row only", () => {
     const cells = runFunction(practiceOdds, [[[9], [4]], 6, 12, 18, 4.5]);
@@ -53,6 +57,20 @@ describe("PRACTICEUPDATE", () => {
     // Before: the mean 6 is just what pays.
     expect(table[1]?.slice(5)).toEqual([expect.closeTo(0.5, 9), expect.closeTo(0, 9)]);
     expect(messageOf(runFunction(practiceUpdate, [0, 6, 12, 9, 2, 27]))).toBe("waiting for price");
+  });
+});
+
+describe("a season among others", () => {
+  const season = [null, null, null, null, Math.SQRT2];
+  it("is an argument of PRACTICEUPDATE: 6 against 4 + 2, so that 6 and 9 count alike", () => {
+    const table = runFunction(practiceUpdate, [0, 6, 12, 9, 2, ...season]);
+    expect(table[3]?.[1]).toBeCloseTo(7.5, 9);
+  });
+  it("is said in the working when it is left out, and shown when it is given", () => {
+    const lineOf = (call: Parameters<typeof explain>[1]) =>
+      JSON.stringify(explain(practiceUpdate, call)).match(/"label":"Season to season[^}]*/)?.[0];
+    expect(lineOf([0, 6, 12, 9, 2])).toContain("not counted: the trial's season is taken to speak for the others");
+    expect(lineOf([0, 6, 12, 9, 2, ...season])).toContain("1.41");
   });
 });
 

@@ -16,6 +16,8 @@ export interface PracticeDecisionInput extends GainRange {
   readonly pairCostUsd: number | null;
   readonly pairSdBuPerAc: number | null;
   readonly pairAcres: number;
+  /** Standard deviation of the gain from season to season, which lessens what a trial of one season is worth. */
+  readonly seasonSdBuPerAc: number;
 }
 
 export interface PracticeDecision {
@@ -47,6 +49,7 @@ export function practiceDecision(input: PracticeDecisionInput): PracticeDecision
   within("acres", input.acres, practiceLimits.acres);
   within("seasons", input.seasons, practiceLimits.seasons);
   within("pairAcres", input.pairAcres, practiceLimits.pairAcres);
+  within("seasonSd", input.seasonSdBuPerAc, practiceLimits.gainError);
   const odds = practiceOdds(input);
   const strips = stripsOf(input, odds);
   const decision = strips ? byValue(strips) : byChance(odds);
@@ -69,7 +72,7 @@ function stripsOf(input: PracticeDecisionInput, odds: PracticeOdds): PracticeStr
     pairSdBuPerAc,
     pairCostUsd,
     setUpCostUsd: 0,
-    seasonSdBuPerAc: 0,
+    seasonSdBuPerAc: input.seasonSdBuPerAc,
     mostPairs: ownChoice.mostPairs,
   });
 }

@@ -58,7 +58,8 @@ export function practiceStrips(input: PracticeStripsInput): PracticeStrips {
 
 function stripCount(input: PracticeStripsInput, pairs: number): StripCount {
   const trialErrorBuPerAc = Math.hypot(input.pairSdBuPerAc / Math.sqrt(pairs), input.seasonSdBuPerAc);
-  const { valueUsd } = practiceTestValue({ ...input, trialErrorBuPerAc });
+  // The season is in this error already.
+  const { valueUsd } = practiceTestValue({ ...input, trialErrorBuPerAc, seasonSdBuPerAc: 0 });
   const costUsd = input.setUpCostUsd + input.pairCostUsd * pairs;
   return { pairs, trialErrorBuPerAc, valueUsd, costUsd, leftUsd: valueUsd - costUsd };
 }

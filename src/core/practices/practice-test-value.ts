@@ -18,6 +18,8 @@ export interface PracticeStake {
 export interface PracticeTestInput extends PracticeStake {
   /** Standard error that the trial's gain will have. */
   readonly trialErrorBuPerAc: number;
+  /** Standard deviation of the gain from season to season; 0 takes the trial's season for any other. */
+  readonly seasonSdBuPerAc: number;
 }
 
 export interface PracticeTestValue {
@@ -35,7 +37,8 @@ export interface PracticeTestValue {
 /**
  * Expected value of a trial before it is run: how much better the decision becomes on average.
  *
- *   value = acres × seasons × move × L(|mean net| / move),   move = sd² / √(sd² + error²),   sd and error in $/ac
+ *   value = acres × seasons × move × L(|mean net| / move)
+ *   move = sd² / √(sd² + error² + season sd²),   each in $/ac
  *
  * Adopting pays the mean net where that is above 0; the trial is worth something only as far as it may change that.
  *
@@ -48,11 +51,12 @@ export function practiceTestValue(input: PracticeTestInput): PracticeTestValue {
   within("acres", input.acres, practiceLimits.acres);
   within("seasons", input.seasons, practiceLimits.seasons);
   within("trialError", trialErrorBuPerAc, practiceLimits.gainError);
+  within("seasonSd", input.seasonSdBuPerAc, practiceLimits.gainError);
   gainThatPays(input);
 
   const meanNetUsdPerAc = priceUsdPerBu * gainBuPerAc - costUsdPerAc;
   const netSdUsdPerAc = priceUsdPerBu * gainErrorBuPerAc;
-  const errorUsdPerAc = priceUsdPerBu * trialErrorBuPerAc;
+  const errorUsdPerAc = priceUsdPerBu * Math.hypot(trialErrorBuPerAc, input.seasonSdBuPerAc);
   const moveSdUsdPerAc = netSdUsdPerAc === 0 ? 0 : netSdUsdPerAc ** 2 / Math.hypot(netSdUsdPerAc, errorUsdPerAc);
   const acreSeasons = input.acres * input.seasons;
   return {

@@ -9,6 +9,8 @@ export interface PracticeUpdateInput extends GainRange {
   readonly trialGainBuPerAc: number;
   /** Standard error of the trial's gain. */
   readonly trialErrorBuPerAc: number;
+  /** Standard deviation of the gain from season to season; 0 takes the trial's season for any other. */
+  readonly seasonSdBuPerAc: number;
   /** Both, or neither: the chance that it pays is then left out. */
   readonly costUsdPerAc: number | null;
   readonly priceUsdPerBu: number | null;
@@ -37,7 +39,7 @@ export interface PracticeUpdate {
 /**
  * What to believe after a trial: the range held before and the trial, each weighed by how sure it is.
  *
- *   weight = sd² / (sd² + error²)
+ *   error² = trial error² + season sd²      weight = sd² / (sd² + error²)
  *   mean   = weight × trial + (1 - weight) × mean before      sd after = √weight × error
  *
  * The range is taken as a normal curve of the same mean and sd.
@@ -45,12 +47,14 @@ export interface PracticeUpdate {
  * @source raiffa-schlaifer-1961
  */
 export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
-  const { trialGainBuPerAc, trialErrorBuPerAc, confidencePct } = input;
+  const { trialGainBuPerAc, trialErrorBuPerAc, seasonSdBuPerAc, confidencePct } = input;
   const prior = practiceBelief(input);
   within("trialGain", trialGainBuPerAc, practiceLimits.gain);
   within("trialError", trialErrorBuPerAc, practiceLimits.gainError);
+  within("seasonSd", seasonSdBuPerAc, practiceLimits.gainError);
   within("confidence", confidencePct, practiceLimits.confidence);
-  if (prior.sd === 0 && trialErrorBuPerAc === 0) {
+  const errorBuPerAc = Math.hypot(trialErrorBuPerAc, seasonSdBuPerAc);
+  if (prior.sd === 0 && errorBuPerAc === 0) {
     const because = "is 0 and so is the range of the gain: two certainties leave nothing to weigh.";
     refuse({ kind: "refused", argument: "trialError", because });
   }
@@ -64,12 +68,12 @@ export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
     chance: pays && chanceAbove(pays.thresholdBuPerAc, meanBuPerAc, sdBuPerAc),
     netUsdPerAc: pays && pays.priceUsdPerBu * meanBuPerAc - pays.costUsdPerAc,
   });
-  const trialWeight = prior.sd ** 2 / (prior.sd ** 2 + trialErrorBuPerAc ** 2);
+  const trialWeight = prior.sd ** 2 / (prior.sd ** 2 + errorBuPerAc ** 2);
   const mean = prior.mean + trialWeight * (trialGainBuPerAc - prior.mean);
   return {
     before: belief(prior.mean, prior.sd),
-    trial: belief(trialGainBuPerAc, trialErrorBuPerAc),
-    after: belief(mean, Math.sqrt(trialWeight) * trialErrorBuPerAc),
+    trial: belief(trialGainBuPerAc, errorBuPerAc),
+    after: belief(mean, Math.sqrt(trialWeight) * errorBuPerAc),
     trialWeight,
   };
 }

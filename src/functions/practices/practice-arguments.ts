@@ -1,5 +1,5 @@
 import { practiceLimits } from "../../core/practices/practice-limits";
-import { optional, quantity } from "../frame";
+import { line, optional, quantity, type WorkingLine } from "../frame";
 
 /** The gain of a practice as a person expects it, over doing nothing. */
 export const gainRange = {
@@ -16,6 +16,21 @@ export const seasons = optional(
   1,
   "1",
 );
+
+export const seasonSd = optional(
+  quantity(practiceLimits.gainError, {
+    says: "how far the gain varies from season to season (SD); a trial of one season is believed that much less",
+  }),
+  0,
+  "0: one season speaks for the others",
+);
+
+/** In a working: what one season's trial is taken to say of the others. */
+export function seasonLine(seasonSdBuPerAc: number): WorkingLine {
+  return seasonSdBuPerAc === 0
+    ? line("Season to season", "not counted: the trial's season is taken to speak for the others")
+    : line("Season to season (SD)", seasonSdBuPerAc, "bu/ac");
+}
 
 /** Whole dollars, or cents where they count. */
 export function dollars(usd: number): string {

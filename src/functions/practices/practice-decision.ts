@@ -2,7 +2,7 @@ import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceDecision as practiceDecisionOf, type PracticeDecision } from "../../core/practices/practice-decision";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { choice, line, optional, quantity, vocabulary, worksheetFunction } from "../frame";
-import { acres, cost, dollars, gainRange, price, seasons } from "./practice-arguments";
+import { acres, cost, dollars, gainRange, price, seasonLine, seasons, seasonSd } from "./practice-arguments";
 import { rangeShape } from "../range-shape";
 import { pairCost, pairSd } from "./practice-strips";
 import { practiceCautions } from "../cautions";
@@ -38,6 +38,7 @@ export const practiceDecision = worksheetFunction({
       "decision",
     ),
     shape: rangeShape,
+    seasonSd,
   },
   returns: { shape: "one", unit: "", says: "adopt, test or skip; or what show asks for" },
   sources: ["raiffa-schlaifer-1961", "three-point-range"],
@@ -61,18 +62,20 @@ export const practiceDecision = worksheetFunction({
       pairCostUsd: values.pairCost,
       pairSdBuPerAc: values.pairSd,
       pairAcres: values.pairAcres,
+      seasonSdBuPerAc: values.seasonSd,
     }),
   value: (result, { show }) => {
     if (show === "testAcres") return result.testAcres;
     if (show === "pairs") return result.pairs;
     return show === "reason" ? reasonFor(result) : result.decision;
   },
-  working: (result) => [
+  working: (result, values) => [
     line("Decision", result.decision),
     line("Reason", reasonFor(result)),
     line("Gain that pays", result.odds.gainThatPaysBuPerAc, "bu/ac"),
     line("Gain to expect", result.odds.meanGainBuPerAc, "bu/ac"),
     line("Net on average", result.odds.meanNetUsdPerAc, "$/ac"),
+    ...(result.strips ? [seasonLine(values.seasonSd)] : []),
     line("Pairs of strips", result.pairs, "pairs"),
     line("Acres to test on", result.testAcres, "ac"),
   ],
@@ -80,18 +83,18 @@ export const practiceDecision = worksheetFunction({
 
 function reasonFor({ decision, odds, strips, testAcres }: PracticeDecision): string {
   const chance = `it pays with ${chanceInWords(odds.chance)} chance and ${nets(odds.meanNetUsdPerAc)} on average`;
-  if (strips) return `${sentence(chance)}. ${trialReason(strips)}`;
+  if (strips) return `${sentence(chance)}. ${trialReason(strips, testAcres)}`;
   if (decision === "adopt") return `${sentence(chance)}: sure enough to go ahead.`;
   if (decision === "skip") return `${sentence(chance)}: not worth the money.`;
   const meanwhile = odds.meanNetUsdPerAc > 0 ? "it may go on elsewhere meanwhile" : "hold off elsewhere meanwhile";
   return `${sentence(chance)}: too close to call. Test on ${rounded(testAcres)} ac; ${meanwhile}.`;
 }
 
-function trialReason({ best, isWorthIt }: NonNullable<PracticeDecision["strips"]>): string {
-  const worth = `${best.pairs} pairs of strips cost ${dollars(best.costUsd)}`;
+function trialReason({ best, isWorthIt }: NonNullable<PracticeDecision["strips"]>, testAcres: number): string {
+  const [pairs, cost, worth] = [`${best.pairs} pairs of strips`, dollars(best.costUsd), dollars(best.valueUsd)];
   return isWorthIt
-    ? `${worth} and are worth ${dollars(best.valueUsd)} to the decision.`
-    : `No trial is worth its cost: ${worth} and would be worth ${dollars(best.valueUsd)}.`;
+    ? `${pairs} on ${rounded(testAcres)} ac cost ${cost} and are worth ${worth} to the decision.`
+    : `No trial is worth its cost: ${pairs} cost ${cost} and would be worth ${worth}.`;
 }
 
 function nets(usdPerAc: number): string {

@@ -5,7 +5,7 @@ import {
   type StripCount,
 } from "../../core/practices/practice-strips";
 import { line, optional, quantity, worksheetFunction, type Matrix } from "../frame";
-import { acres, cost, dollars, price, seasons } from "./practice-arguments";
+import { acres, cost, dollars, price, seasonLine, seasons, seasonSd } from "./practice-arguments";
 import { gain, gainError } from "./practice-test-value";
 import { practiceCautions, stripsNotPoints } from "../cautions";
 
@@ -30,11 +30,7 @@ export const practiceStrips = worksheetFunction({
     pairSd,
     pairCost,
     seasons,
-    seasonSd: optional(
-      quantity(practiceLimits.gainError, { says: "how far the gain varies from season to season (SD)" }),
-      0,
-      "0: one season speaks for the others",
-    ),
+    seasonSd,
     setUpCost: optional(quantity(practiceLimits.stripCost, { says: "cost of a trial whatever its size" }), 0, "0"),
     mostPairs: optional(quantity(practiceLimits.mostPairs, { says: "most pairs that fit" }), 12, "12"),
   },
@@ -71,8 +67,9 @@ export const practiceStrips = worksheetFunction({
       mostPairs: values.mostPairs,
     }),
   value: stripTable,
-  working: (result) => [
+  working: (result, values) => [
     line("Net to expect without a trial", result.meanNetUsdPerAc, "$/ac"),
+    seasonLine(values.seasonSd),
     line("Knowing for certain would be worth", result.certaintyUsd, "$"),
     line("Pairs that leave most", result.best.pairs, "pairs"),
     line("That trial is worth", result.best.valueUsd, "$"),

@@ -1,7 +1,7 @@
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { practiceTestValue as practiceTestValueOf } from "../../core/practices/practice-test-value";
 import { line, quantity, worksheetFunction } from "../frame";
-import { acres, cost, price, seasons } from "./practice-arguments";
+import { acres, cost, price, seasonLine, seasons, seasonSd } from "./practice-arguments";
 import { practiceCautions } from "../cautions";
 
 export const gain = quantity(practiceLimits.gain, { says: "gain expected of the practice" });
@@ -22,6 +22,7 @@ export const practiceTestValue = worksheetFunction({
       says: "standard error that the trial's gain will have: SD of a pair of strips over the root of their number",
     }),
     seasons,
+    seasonSd,
   },
   returns: { shape: "one", unit: "$", says: "expected value of the trial, before its own cost" },
   sources: ["raiffa-schlaifer-1961"],
@@ -42,11 +43,13 @@ export const practiceTestValue = worksheetFunction({
       acres: values.acres,
       seasons: values.seasons,
       trialErrorBuPerAc: values.trialError,
+      seasonSdBuPerAc: values.seasonSd,
     }),
   value: (result) => result.valueUsd,
-  working: (result) => [
+  working: (result, values) => [
     line("Net to expect without a trial", result.meanNetUsdPerAc, "$/ac"),
     line("Give or take (SD)", result.netSdUsdPerAc, "$/ac"),
+    seasonLine(values.seasonSd),
     line("The trial is expected to move it by (SD)", result.moveSdUsdPerAc, "$/ac"),
     line("Acres times seasons", result.acreSeasons, "ac"),
     line("The trial is worth", result.valueUsd, "$"),

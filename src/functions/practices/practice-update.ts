@@ -2,7 +2,7 @@ import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceLimits } from "../../core/practices/practice-limits";
 import { practiceUpdate as practiceUpdateOf, type Belief } from "../../core/practices/practice-update";
 import { line, optional, quantity, worksheetFunction } from "../frame";
-import { cost, gainRange, price } from "./practice-arguments";
+import { cost, gainRange, price, seasonLine, seasonSd } from "./practice-arguments";
 import { chanceUnit, confidence } from "../chance";
 import { rangeShape } from "../range-shape";
 import { practiceCautions, winnersShrink } from "../cautions";
@@ -20,6 +20,7 @@ export const practiceUpdate = worksheetFunction({
     price: optional(price, null, "the chance that it pays is left out"),
     confidence: confidence(90),
     shape: rangeShape,
+    seasonSd,
   },
   returns: {
     shape: "table",
@@ -52,6 +53,7 @@ export const practiceUpdate = worksheetFunction({
       shape: values.shape,
       trialGainBuPerAc: values.trialGain,
       trialErrorBuPerAc: values.trialError,
+      seasonSdBuPerAc: values.seasonSd,
       costUsdPerAc: values.cost,
       priceUsdPerBu: values.price,
       confidencePct: values.confidence,
@@ -69,8 +71,9 @@ export const practiceUpdate = worksheetFunction({
     ["The trial", ...cellsOf(trial)],
     ["After the trial", ...cellsOf(after)],
   ],
-  working: ({ before, after, trialWeight }) => [
+  working: ({ before, after, trialWeight }, values) => [
     line("Expected before", before.meanBuPerAc, "bu/ac"),
+    seasonLine(values.seasonSd),
     line("Weight of the trial", trialWeight * 100, "%"),
     line("Expected after", after.meanBuPerAc, "bu/ac"),
     line("Give or take (SD)", after.sdBuPerAc, "bu/ac"),

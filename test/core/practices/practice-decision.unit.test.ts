@@ -15,6 +15,7 @@ const given: PracticeDecisionInput = {
   pairCostUsd: null,
   pairSdBuPerAc: null,
   pairAcres: 1,
+  seasonSdBuPerAc: 0,
 };
 
 describe("practiceDecision without the cost of a trial", () => {
@@ -44,6 +45,14 @@ describe("practiceDecision with strips priced", () => {
     expect(practiceDecision({ ...close, acres: 2000 }).decision).toBe("test");
     // 10 acres: certainty is worth 10 × 3.674 × L(0.272) = $10.2, less than two pairs cost.
     expect(practiceDecision({ ...close, acres: 10 })).toMatchObject({ decision: "adopt", pairs: 0 });
+  });
+  it("tests no longer where seasons differ so much that one of them says little", () => {
+    // √(2² / n + 40²) > 40: a trial moves the mean by under 4.5 × 0.667 / 40 = $0.075/ac, far less than the $1 it nets.
+    const close = { ...given, costUsdPerAc: 26, pairCostUsd: 60, pairSdBuPerAc: 2, acres: 2000 };
+    expect(practiceDecision({ ...close, seasonSdBuPerAc: 40 })).toMatchObject({ decision: "adopt", pairs: 0 });
+    expect(practiceDecision({ ...close, seasonSdBuPerAc: 1 }).strips?.best.valueUsd).toBeLessThan(
+      practiceDecision(close).strips?.best.valueUsd ?? 0,
+    );
   });
   it("waits for the other of cost and scatter", () => {
     expect(faultOf(() => practiceDecision({ ...given, pairCostUsd: 60 }))).toEqual({

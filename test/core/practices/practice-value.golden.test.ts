@@ -48,7 +48,15 @@ describe("unitNormalLoss", () => {
 
 describe("what a trial is worth", () => {
   /** Mean net $6/ac, SD $20, 500 acre-seasons: at $1 a bushel and no cost dollars are bushels. */
-  const stake = { gainBuPerAc: 6, gainErrorBuPerAc: 20, costUsdPerAc: 0, priceUsdPerBu: 1, acres: 500, seasons: 1 };
+  const stake = {
+    gainBuPerAc: 6,
+    gainErrorBuPerAc: 20,
+    costUsdPerAc: 0,
+    priceUsdPerBu: 1,
+    acres: 500,
+    seasons: 1,
+    seasonSdBuPerAc: 0,
+  };
   it.each([
     [6, 14.7292, 1678.5],
     [12, 16.7726, 2057.46],
@@ -56,6 +64,12 @@ describe("what a trial is worth", () => {
     const trial = practiceTestValue({ ...stake, trialErrorBuPerAc: 45 / Math.sqrt(pairs) });
     expect(trial.moveSdUsdPerAc).toBeCloseTo(move, 4);
     expect(trial.valueUsd).toBeCloseTo(value, 2);
+  });
+  it("a season that differs counts as error: 15² + 10.607² = 337.5 is the error of 6 pairs, worth $1,678.50", () => {
+    const trial = practiceTestValue({ ...stake, trialErrorBuPerAc: 15, seasonSdBuPerAc: Math.sqrt(112.5) });
+    expect(trial.moveSdUsdPerAc).toBeCloseTo(14.7292, 4);
+    expect(trial.valueUsd).toBeCloseTo(1678.5, 2);
+    expect(trial.certaintyUsd).toBeCloseTo(2667.61, 2);
   });
   it("certainty is worth 500 × 20 × L(0.3) = $2,667.61", () => {
     expect(practiceTestValue({ ...stake, trialErrorBuPerAc: 10 }).certaintyUsd).toBeCloseTo(2667.61, 2);
@@ -108,6 +122,7 @@ describe("odds and beliefs", () => {
       ...range,
       trialGainBuPerAc: 11,
       trialErrorBuPerAc: Math.sqrt(1.5),
+      seasonSdBuPerAc: 0,
       costUsdPerAc: 45,
       priceUsdPerBu: 4.5,
       confidencePct: 90,
@@ -118,5 +133,20 @@ describe("odds and beliefs", () => {
     // Exactly the gain that pays, 45 / 4.50 = 10.
     expect(update.after.chance).toBeCloseTo(0.5, 12);
     expect(update.after.netUsdPerAc).toBeCloseTo(0, 9);
+  });
+  it("one season among others: variance 6 against 4 of the strips and 2 of the season: half and half, (6 + 9) / 2", () => {
+    const update = practiceUpdate({
+      ...range,
+      trialGainBuPerAc: 9,
+      trialErrorBuPerAc: 2,
+      seasonSdBuPerAc: Math.SQRT2,
+      costUsdPerAc: null,
+      priceUsdPerBu: null,
+      confidencePct: 90,
+    });
+    expect(update.trialWeight).toBeCloseTo(0.5, 12);
+    expect(update.trial.sdBuPerAc).toBeCloseTo(Math.sqrt(6), 12);
+    expect(update.after.meanBuPerAc).toBeCloseTo(7.5, 12);
+    expect(update.after.sdBuPerAc).toBeCloseTo(Math.sqrt(3), 12);
   });
 });

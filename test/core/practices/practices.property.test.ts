@@ -48,18 +48,21 @@ describe("a belief after a trial", () => {
   const trial = fc.tuple(number(-15, 30), number(0.1, 20));
   it("lies between the belief before and the trial, and is surer than either", () => {
     fc.assert(
-      fc.property(range, trial, (gains, [trialGainBuPerAc, trialErrorBuPerAc]) => {
+      fc.property(range, trial, number(0, 10), (gains, [trialGainBuPerAc, trialErrorBuPerAc], seasonSdBuPerAc) => {
         const { before, after } = practiceUpdate({
           ...gains,
           trialGainBuPerAc,
           trialErrorBuPerAc,
+          seasonSdBuPerAc,
           costUsdPerAc: null,
           priceUsdPerBu: null,
           confidencePct: 90,
         });
         expect(after.meanBuPerAc).toBeGreaterThanOrEqual(Math.min(before.meanBuPerAc, trialGainBuPerAc) - 1e-9);
         expect(after.meanBuPerAc).toBeLessThanOrEqual(Math.max(before.meanBuPerAc, trialGainBuPerAc) + 1e-9);
-        expect(after.sdBuPerAc).toBeLessThanOrEqual(Math.min(before.sdBuPerAc, trialErrorBuPerAc) + 1e-9);
+        expect(after.sdBuPerAc).toBeLessThanOrEqual(
+          Math.min(before.sdBuPerAc, Math.hypot(trialErrorBuPerAc, seasonSdBuPerAc)) + 1e-9,
+        );
       }),
     );
   });
@@ -69,17 +72,21 @@ describe("the worth of a trial", () => {
   it("is never below 0 and never above certainty", () => {
     fc.assert(
       fc.property(stake, number(0, 50), (one, trialErrorBuPerAc) => {
-        const { valueUsd, certaintyUsd } = practiceTestValue({ ...one, trialErrorBuPerAc });
+        const { valueUsd, certaintyUsd } = practiceTestValue({ ...one, trialErrorBuPerAc, seasonSdBuPerAc: 0 });
         expect(valueUsd).toBeGreaterThanOrEqual(0);
         expect(valueUsd).toBeLessThanOrEqual(certaintyUsd * (1 + 1e-9) + 1e-9);
       }),
     );
   });
-  it("falls as the trial grows less precise", () => {
+  it("falls as the trial grows less precise or seasons differ more", () => {
     fc.assert(
-      fc.property(stake, number(0, 50), number(0, 50), (one, error, other) => {
-        const at = (trialErrorBuPerAc: number) => practiceTestValue({ ...one, trialErrorBuPerAc }).valueUsd;
-        expect(at(Math.max(error, other))).toBeLessThanOrEqual(at(Math.min(error, other)) * (1 + 1e-9) + 1e-9);
+      fc.property(stake, number(0, 50), number(0, 50), number(0, 50), (one, error, other, still) => {
+        const least = Math.min(error, other);
+        const most = Math.max(error, other);
+        const at = (trialErrorBuPerAc: number, seasonSdBuPerAc: number) =>
+          practiceTestValue({ ...one, trialErrorBuPerAc, seasonSdBuPerAc }).valueUsd;
+        expect(at(most, still)).toBeLessThanOrEqual(at(least, still) * (1 + 1e-9) + 1e-9);
+        expect(at(still, most)).toBeLessThanOrEqual(at(still, least) * (1 + 1e-9) + 1e-9);
       }),
     );
   });
@@ -108,6 +115,7 @@ describe("the worth of a trial", () => {
       priceUsdPerBu: 4.5,
       acres: 100,
       seasons: 1,
+      seasonSdBuPerAc: 0,
     });
     expect(valueUsd).toBeCloseTo(expected, 3);
   });
@@ -129,6 +137,7 @@ describe("a decision", () => {
             acres,
             seasons: 1,
             pairAcres: 1,
+            seasonSdBuPerAc: 0,
             pairCostUsd,
             pairSdBuPerAc: pairCostUsd === null ? null : 8,
           });

@@ -27,7 +27,7 @@ const notes = {
   sd: "Standard deviation of that belief.",
   testValue:
     "What a usual trial is worth to the decision over its acres and seasons, before its own cost; " +
-    "how far seasons differ is not in it.",
+    "it is of one season, and worth less the more seasons differ.",
   pairs: "The number of pairs that leaves most over their cost; 0 where no trial is worth it.",
   trialGain: "Mean of the trials of this practice, weighed by how sure each is.",
   trialSpread: "Standard error of that mean, how far seasons differ included.",
@@ -82,6 +82,7 @@ function decided({ low, likely, high, cost, acres, pairCost, show }: Weighed): E
     pairSd: term("pairSd"),
     pairAcres: term("pairAcres"),
     seasons: term("seasons"),
+    seasonSd: term("seasonSd"),
     show,
   });
 }
@@ -167,6 +168,7 @@ function testColumns() {
     acres: before("acres"),
     trialError: formula`${term("pairSd")}/${term("pairs")}^0.5`,
     seasons: term("seasons"),
+    seasonSd: term("seasonSd"),
   });
   return {
     testValue: computed(whenWeighed(worth), { width: 10, format: formats.dollars, note: notes.testValue }),
