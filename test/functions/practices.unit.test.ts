@@ -60,6 +60,15 @@ describe("PRACTICEUPDATE", () => {
   });
 });
 
+describe("gains out of order", () => {
+  it.each([
+    ["PRACTICEUPDATE", practiceUpdate, [7, 6, 12, 9, 2]],
+    ["PRACTICEDECISION", practiceDecision, [7, 6, 12, 18, 4.5, 100]],
+  ] as const)("are a sentence in %s", (_name, fn, call) => {
+    expect(messageOf(runFunction(fn, call))).toBe("lowGain: must not be above likelyGain (6 bu/ac); got 7.");
+  });
+});
+
 describe("a season among others", () => {
   const season = [null, null, null, null, Math.SQRT2];
   it("is an argument of PRACTICEUPDATE: 6 against 4 + 2, so that 6 and 9 count alike", () => {

@@ -47,6 +47,14 @@ describe("PROFITRANGE on a sheet", () => {
     const loss = Number(runFunction(profitRange, [...corn, -0.4, 50])[6]?.[1]);
     expect(loss).toBeCloseTo(1 - only(runFunction(profitOdds, [...corn, -0.4, 50])), 12);
   });
+  it("names what is out of order or out of range", () => {
+    const refused = (...call: readonly number[]) => messageOf(runFunction(profitRange, call));
+    expect(refused(200, 190, 230, 3.2, 4.5, 6, 700)).toBe(
+      "lowYield: must not be above likelyYield (190 bu/ac); got 200.",
+    );
+    expect(refused(120, 190, 230, 3.2, 7, 6, 700)).toBe("likelyPrice: must not be above highPrice (6 $/bu); got 7.");
+    expect(refused(...corn, 1.2)).toBe("correlation must be between -1 and 1; got 1.2.");
+  });
   it("asks about a tail typed in percent points", () => {
     expect(messageOf(runFunction(profitRange, [...corn, null, null, null, null, null, 5]))).toBe(
       "tail is a rate: enter 5 % as 5% or 0.05.",

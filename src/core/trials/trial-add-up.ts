@@ -3,7 +3,7 @@ import { within } from "../limit";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
 import { contrastVariance, dot, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
-import { namedStrips, sameLength } from "./named-strips";
+import { namedStrips, sameLength, type NamedStrips } from "./named-strips";
 import { trialLimits } from "./trial-limits";
 
 type Strips = readonly (number | null)[];
@@ -35,6 +35,7 @@ export interface AddUp {
   /** What the pair brings beyond the sum of the separate gains. */
   readonly interaction: Contrast;
   readonly separateSum: number;
+  readonly missing: NamedStrips["missing"];
 }
 
 const contrasts = {
@@ -78,6 +79,7 @@ export function trialAddUp({ check, a, b, both, confidencePct }: AddUpInput): Ad
     together: of(contrasts.together),
     interaction: of(contrasts.interaction),
     separateSum: aAlone.gain + bAlone.gain,
+    missing: named.missing,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { BlockTrial, TreatmentResult } from "../../core/trials/block-trial";
 import { gainInWords, gainPays } from "../../core/trials/gain-in-words";
 import { chanceUnit } from "../chance";
+import { missingInWords } from "./missing-strips";
 import type { TreatmentMoney } from "./treatment-costs";
 
 export interface BlocksResult {
@@ -65,9 +66,8 @@ export function blocksWorking({ trial, money }: BlocksResult): Row[] {
 
 function missingRows({ missing }: BlockTrial): Row[] {
   if (missing.length === 0) return [];
-  const shown = missing.slice(0, 5).map(({ treatment, block }) => `${treatment} in block ${block}`);
-  const more = missing.length > 5 ? ` and ${missing.length - 5} more` : "";
-  return [["Without a yield", `${shown.join(", ")}${more}; means are as if every treatment stood in every block`, ""]];
+  const strips = missing.map(({ treatment, block }) => `${treatment} in block ${block}`);
+  return [["Without a yield", missingInWords(strips), ""]];
 }
 
 /** The best treatment that is not the check, in a sentence. */

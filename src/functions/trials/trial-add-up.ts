@@ -1,5 +1,6 @@
 import { trialAddUp as trialAddUpOf, type AddUp, type Contrast } from "../../core/trials/trial-add-up";
 import { line, worksheetFunction } from "../frame";
+import { missingInWords } from "./missing-strips";
 import { yields } from "./trial-arguments";
 import { oneSeason, stripsNotPoints } from "../cautions";
 import { confidence } from "../chance";
@@ -55,6 +56,7 @@ export const trialAddUp = worksheetFunction({
   value: (result) => [
     ["What", "Gain, bu/ac", "Likely from, bu/ac", "Likely to, bu/ac", "By luck, chance (0 to 1)"],
     ...gainRows(result),
+    ...missingOf(result).map((words): Row => ["Without a yield", words, "", "", ""]),
     ["In words", inWords(result), "", "", ""],
   ],
   working: (result) => [
@@ -66,8 +68,16 @@ export const trialAddUp = worksheetFunction({
     line("Both together", result.together.gain, "bu/ac"),
     line("Both, less a and b added", result.interaction.gain, "bu/ac"),
     line("Its standard error", result.interaction.standardError, "bu/ac"),
+    ...missingOf(result).map((words) => line("Without a yield", words)),
   ],
 });
+
+/** A sentence, or none where every strip has its yield. */
+function missingOf({ missing }: AddUp): string[] {
+  return missing.length === 0
+    ? []
+    : [missingInWords(missing.map(({ treatment, block }) => `${treatment} in ${block}`))];
+}
 
 function gainRows({ aAlone, bAlone, together, interaction }: AddUp): Row[] {
   const row = (label: string, { gain, low, high, chance }: Contrast): Row => [label, gain, low, high, chance];

@@ -41,23 +41,30 @@ describe("NIST Statistical Reference Datasets, analysis of variance", () => {
     expect(Math.sqrt(fit.errorMeanSquare) / 0.104076068334656).toBeCloseTo(1, 10);
   });
 
-  // The rule of SmLs01, 04 and 07 (Simon and Lesage 1989): nine groups about 1.4, 1.3, 1.5, 1.3, 1.5 …, each of one value
-  // on its center and ten each 0.1 to both sides. By hand: between 21 × 8 × 0.01 = 1.68, within 9 × 20 × 0.01 = 1.80,
-  // F = (1.68 / 8) / (1.80 / 180) = 21. Only the constant in front grows; decimals behind it lose their digits.
+  // The rule of SmLs01 to 09 (Simon and Lesage 1989): nine groups about 1.4, 1.3, 1.5, 1.3, 1.5 …, each of one value on
+  // its center and as many each 0.1 to both sides. By hand, n to a group: between 8 n × 0.01, within 9 (n - 1) × 0.01,
+  // F = n. Only the constant in front grows; decimals behind it lose their digits.
   it.each([
-    { name: "SmLs01", constant: 0, digits: 12 },
-    { name: "SmLs04, 7 leading digits", constant: 1e6, digits: 7 },
-    { name: "SmLs07, 13 leading digits", constant: 1e12, digits: 2 },
-  ])("$name", ({ constant, digits }) => {
+    { name: "SmLs01", sides: 10, constant: 0, digits: 12 },
+    { name: "SmLs02", sides: 100, constant: 0, digits: 12 },
+    { name: "SmLs03", sides: 1000, constant: 0, digits: 11 },
+    { name: "SmLs04, 7 leading digits", sides: 10, constant: 1e6, digits: 7 },
+    { name: "SmLs05, 7 leading digits", sides: 100, constant: 1e6, digits: 7 },
+    { name: "SmLs06, 7 leading digits", sides: 1000, constant: 1e6, digits: 7 },
+    { name: "SmLs07, 13 leading digits", sides: 10, constant: 1e12, digits: 2 },
+    { name: "SmLs08, 13 leading digits", sides: 100, constant: 1e12, digits: 2 },
+    { name: "SmLs09, 13 leading digits", sides: 1000, constant: 1e12, digits: 2 },
+  ])("$name", ({ sides, constant, digits }) => {
+    const each = 2 * sides + 1;
     const groups = Array.from({ length: 9 }, (_, index) => {
       const tenths = index === 0 ? 14 : index % 2 === 1 ? 13 : 15;
       const at = (value: number) => constant + value / 10;
-      return [at(tenths), ...Array.from({ length: 10 }, () => [at(tenths - 1), at(tenths + 1)]).flat()];
+      return [at(tenths), ...Array.from({ length: sides }, () => [at(tenths - 1), at(tenths + 1)]).flat()];
     });
     const fit = oneWay(groups);
-    expect(fit.treatmentSquares / 1.68).toBeCloseTo(1, digits);
-    expect(fit.errorSquares / 1.8).toBeCloseTo(1, digits);
-    expect(fit.treatmentSquares / 8 / fit.errorMeanSquare / 21).toBeCloseTo(1, digits);
+    expect(fit.treatmentSquares / (0.08 * each)).toBeCloseTo(1, digits);
+    expect(fit.errorSquares / (0.09 * (each - 1))).toBeCloseTo(1, digits);
+    expect(fit.treatmentSquares / 8 / fit.errorMeanSquare / each).toBeCloseTo(1, digits);
   });
 });
 

@@ -37,6 +37,11 @@ const trials = fc.tuple(fc.integer({ min: 2, max: 5 }), fc.integer({ min: 3, max
     ),
 );
 
+/** A trial, and the same strips in any other order. */
+const shuffledTrials = trials.chain((rows) =>
+  fc.tuple(fc.constant(rows), fc.shuffledSubarray([...rows], { minLength: rows.length, maxLength: rows.length })),
+);
+
 function analysed(rows: readonly TrialRow[]) {
   return blockTrial({
     treatments: rows.map(({ treatment }) => treatment),
@@ -75,6 +80,18 @@ describe("trialLayout", () => {
     // 1,000 expected, SD √(3000 · 1/3 · 2/3) = 25.8; four of them are passed once in fifteen thousand.
     for (const count of counts.values()) expect(Math.abs(count - 1000)).toBeLessThan(104);
   });
+  it("draws pairs fairly: over 2,000 seeds each side of each pair is the check's half of the time", () => {
+    const lefts = [0, 0, 0, 0];
+    for (let seed = 0; seed < 2000; seed++) {
+      const layout = trialLayout({ treatments: ["check", "treated"], blocks: 4, seed, design: "pairs" });
+      lefts.forEach((_, pair) => {
+        expect([layout[2 * pair]?.treatment, layout[2 * pair + 1]?.treatment].sort()).toEqual(["check", "treated"]);
+        if (layout[2 * pair]?.treatment === "check") lefts[pair] = (lefts[pair] ?? 0) + 1;
+      });
+    }
+    // SD √(2000 / 4) = 22.4
+    for (const left of lefts) expect(Math.abs(left - 1000)).toBeLessThan(90);
+  });
   it("turns a split planter at every end, either half carrying the treatment equally often", () => {
     let checkFirst = 0;
     for (let seed = 0; seed < 1000; seed++) {
@@ -92,20 +109,20 @@ describe("trialLayout", () => {
 describe("blockTrial", () => {
   it("does not care in which order the strips are listed", () => {
     fc.assert(
-      fc.property(trials, fc.integer({ min: 1, max: 30 }), (rows, turn) => {
-        const [first, second] = [
-          analysed(rows),
-          analysed([...rows.slice(turn % rows.length), ...rows.slice(0, turn % rows.length)]),
-        ];
+      fc.property(shuffledTrials, ([rows, shuffled]) => {
+        const [first, second] = [analysed(rows), analysed(shuffled)];
         expect(second.f).toBeCloseTo(first.f, 7);
+        expect(second.cvPct).toBeCloseTo(first.cvPct, 8);
+        expect(second.tukeyDifference ?? NaN).toBeCloseTo(first.tukeyDifference ?? NaN, 8);
         for (const { treatment, mean, letters, againstCheck } of first.treatments) {
           const same = second.treatments.find((other) => other.treatment === treatment);
           expect(same?.mean).toBeCloseTo(mean, 8);
           expect(same?.letters).toBe(letters);
+          expect(same?.againstCheck?.low ?? 0).toBeCloseTo(againstCheck?.low ?? 0, 7);
           expect(same?.againstCheck?.chance ?? 0).toBeCloseTo(againstCheck?.chance ?? 0, 8);
         }
       }),
-      { numRuns: 15 },
+      { numRuns: 30 },
     );
   });
   it("sees no more in a better block: a shift of one block changes no gain", () => {
@@ -147,6 +164,35 @@ describe("blockTrial", () => {
       { numRuns: 15 },
     );
   });
+});
+
+test("pairs say the same in any order, and the other way round when check and treated change places", () => {
+  const pairs = fc
+    .array(fc.tuple(bushels, bushels), { minLength: 2, maxLength: 9 })
+    .filter((list) => new Set(list.map(([check, treated]) => (treated - check).toFixed(1))).size > 1);
+  const bothOrders = pairs.chain((list) =>
+    fc.tuple(fc.constant(list), fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length })),
+  );
+  const gainOf = (list: readonly (readonly [number, number])[]) =>
+    pairedGain({
+      check: list.map(([check]) => check),
+      treated: list.map(([, treated]) => treated),
+      confidencePct: 90,
+    });
+  fc.assert(
+    fc.property(bothOrders, ([list, shuffled]) => {
+      const [first, second, turned] = [
+        gainOf(list),
+        gainOf(shuffled),
+        gainOf(list.map(([check, treated]) => [treated, check] as const)),
+      ];
+      for (const key of ["gain", "standardError", "low", "high", "chance"] as const)
+        expect(second[key]).toBeCloseTo(first[key], 8);
+      expect(turned.gain).toBeCloseTo(-first.gain, 8);
+      expect(turned.low).toBeCloseTo(-first.high, 8);
+      expect(turned.chance).toBeCloseTo(first.chance, 8);
+    }),
+  );
 });
 
 test("two means share a letter exactly when they are not apart", () => {
@@ -211,6 +257,25 @@ describe("trialSize", () => {
 });
 
 describe("trialPool", () => {
+  it("does not care in which order the fields are listed", () => {
+    const lists = fc.array(fc.tuple(gains, errors), { minLength: 3, maxLength: 9 });
+    const bothOrders = lists.chain((list) =>
+      fc.tuple(fc.constant(list), fc.shuffledSubarray([...list], { minLength: list.length, maxLength: list.length })),
+    );
+    const pooled = (list: readonly (readonly [number, number])[]) =>
+      trialPool({
+        gains: list.map(([gain]) => gain),
+        standardErrors: list.map(([, error]) => error),
+        confidencePct: 90,
+      });
+    fc.assert(
+      fc.property(bothOrders, ([list, shuffled]) => {
+        const [first, second] = [pooled(list), pooled(shuffled)];
+        for (const key of ["gain", "low", "high", "betweenSd", "q"] as const)
+          expect(second[key]).toBeCloseTo(first[key], 6);
+      }),
+    );
+  });
   const fields = fc.array(fc.tuple(gains, errors), { minLength: 2, maxLength: 9 });
   it("lies between the smallest and the largest gain, inside its own range, inside that of a new field", () => {
     fc.assert(

@@ -62,6 +62,64 @@ describe("what stops a trial, in a sentence", () => {
       [treatments, blocks, yields, 90, "none", 4, column([1, 2, 3])],
       "costs (3 cells) and treatments (2 names)",
     ],
+    ["pooled lists of unlike length", trialPool, [column([1, 2, 3]), column([1, 2])], "gains (3 cells)"],
+    ["text among pooled gains", trialPool, [column([1, "none"]), column([1, 2])], "gains must be a number"],
+    [
+      "adding up with a strip too few",
+      trialAddUp,
+      [column([1, 2]), column([1, 2]), column([1, 2]), column([1])],
+      "check (2 cells) and both (1 cells)",
+    ],
+    [
+      "adding up with text in a yield",
+      trialAddUp,
+      [column([1, 2]), column([1, "hail"]), column([1, 2]), column([1, 2])],
+      'a must be a number (bu/ac); got "hail"',
+    ],
+    [
+      "adding up in one block",
+      trialAddUp,
+      [column([50]), column([56]), column([53]), column([62])],
+      "without a second one nothing tells ground from treatment",
+    ],
+    [
+      "a trend of unlike lengths",
+      trialTrend,
+      [column([1, 2, 3]), column(["check", "a"]), column([1, 2, 3]), "check"],
+      "positions (3 cells) and treatments (2 cells)",
+    ],
+    [
+      "a trend with text in a yield",
+      trialTrend,
+      [column([1, 2, 3]), column(["check", "a", "check"]), column([1, "wet", 3]), "check"],
+      'yields must be a number (bu/ac); got "wet"',
+    ],
+    [
+      "varieties at one location",
+      varietyMeans,
+      [column(["a", "b"]), column(["n", "n"]), column([180, 190])],
+      'locations: only "n" has yields',
+    ],
+    [
+      "varieties of unlike lengths",
+      varietyMeans,
+      [column(["a", "b"]), column(["n", "n", "s"]), column([180, 190])],
+      "varieties (2 cells) and locations (3 cells)",
+    ],
+    [
+      "traits for some varieties only",
+      varietyMeans,
+      [column(["a", "b", "a", "b"]), column(["n", "n", "s", "s"]), column([1, 2, 3, 5]), column(["no"])],
+      "varieties (4 cells) and mustHave (1 cells)",
+    ],
+    [
+      "varieties with text in a yield",
+      varietyMeans,
+      [column(["a", "b", "a", "b"]), column(["n", "n", "s", "s"]), column([1, "hail", 3, 5])],
+      'got "hail"',
+    ],
+    ["one block in a layout", trialLayout, [column(["a", "b"]), 1, 1], "blocks must be between 2 and 100"],
+    ["words for a weight", trialStripYield, ["wet", 500, 20, 14, "corn"], 'weight must be a number (lb); got "wet"'],
     [
       "a strip lost where none can be",
       trialBlocks,
@@ -125,6 +183,14 @@ describe("TRIALBLOCKS", () => {
     expect(rowOf(cells, "early")?.[4]).toBeCloseTo(7.5, 8);
     expect(rowOf(cells, "LSD, for planned differences")?.[1]).toBe("differs by pair");
   });
+  it("says so where a treatment is not listed in a block at all", () => {
+    const cells = runFunction(trialBlocks, [
+      column(["a", "b", "c", "a", "b", "c", "a", "b"]),
+      column([1, 1, 1, 2, 2, 2, 3, 3]),
+      column([30, 35, 43, 26, 27, 35, 32, 33]),
+    ]);
+    expect(rowOf(cells, "Without a yield")?.[1]).toMatch(/^c in block 3; /);
+  });
   it("takes one cost for all but the check, or one for each, and holds costs against that of the check", () => {
     const one = runFunction(trialBlocks, [treatments, blocks, yields, 90, "none", 4, 10]);
     // Gains 6, 4 and 9: mean 6.333, so 4 × 6.333 - 10.
@@ -140,6 +206,16 @@ describe("TRIALBLOCKS", () => {
     expect(rowOf(cells, "0")?.[4]).toBe("check");
     expect(rowOf(cells, "40")?.[4]).toBeCloseTo(6.3333, 4);
   });
+});
+
+test("TRIALADDUP names a treatment that is missing from a block", () => {
+  const cells = runFunction(trialAddUp, [
+    column([50, 54, 51]),
+    column([56, 58, null]),
+    column([53, 59, 55]),
+    column([62, 64, 61]),
+  ]);
+  expect(rowOf(cells, "Without a yield")?.[1]).toMatch(/^a in block 3; /);
 });
 
 test("TRIALPAIRS leaves out a pair with a lost strip", () => {
