@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { solve } from "yalps";
 import type { Interaction, PickRequest } from "../../../src/core/practices/pick-request";
 import { practicePick } from "../../../src/core/practices/practice-pick";
 import { pickRequest } from "./pick-cases";
@@ -98,6 +99,73 @@ function requests(interaction: Interaction, most: number): fc.Arbitrary<PickRequ
       });
   });
 }
+
+/** The same choice as a program of zeros and ones; a pair's extra is had when both of the pair are taken. */
+function bestByProgram(request: PickRequest): number {
+  const { practices, priceUsdPerBu, pairGains, excludes, requires } = request;
+  const constraints: [string, { min?: number; max?: number }][] = [
+    ["budget", { max: request.budgetUsdPerAc }],
+    ["number", { max: request.mostPractices ?? practices.length }],
+  ];
+  const columns = practices.map(({ costUsdPerAc, gainBuPerAc }) => [
+    ["net", priceUsdPerBu * gainBuPerAc - costUsdPerAc] as [string, number],
+    ["budget", costUsdPerAc] as [string, number],
+    ["number", 1] as [string, number],
+  ]);
+  const row = (name: string, bound: { min?: number; max?: number }, parts: readonly (readonly [number, number])[]) => {
+    constraints.push([name, bound]);
+    for (const [column, factor] of parts) columns[column]?.push([name, factor]);
+  };
+  excludes.forEach(([one, other], index) =>
+    row(`not ${index}`, { max: 1 }, [
+      [one, 1],
+      [other, 1],
+    ]),
+  );
+  requires.forEach(([one, other], index) =>
+    row(`needs ${index}`, { max: 0 }, [
+      [one, 1],
+      [other, -1],
+    ]),
+  );
+  for (const { first, second, extraBuPerAc } of pairGains) {
+    const both = columns.push([["net", priceUsdPerBu * extraBuPerAc]]) - 1;
+    row(`${both} first`, { max: 0 }, [
+      [both, 1],
+      [first, -1],
+    ]);
+    row(`${both} second`, { max: 0 }, [
+      [both, 1],
+      [second, -1],
+    ]);
+    row(`${both} both`, { min: -1 }, [
+      [both, 1],
+      [first, -1],
+      [second, -1],
+    ]);
+  }
+  const { status, result } = solve(
+    {
+      direction: "maximize",
+      objective: "net",
+      constraints,
+      variables: columns.map((column, index) => [String(index), column] as const),
+      binaries: true,
+    },
+    { tolerance: 0, timeout: Infinity, maxIterations: Infinity },
+  );
+  expect(status).toBe("optimal");
+  return result;
+}
+
+test("additive gains of up to 20 practices net as much as an integer-program library finds", () => {
+  fc.assert(
+    fc.property(requests("additive", 20), (request) => {
+      expect(practicePick(request).netUsdPerAc).toBeCloseTo(bestByProgram(request), 6);
+    }),
+    { numRuns: 60 },
+  );
+});
 
 describe.each<[Interaction]>([["additive"], ["multiplicative"], ["diminishing"], ["minimum"]])("%s", (interaction) => {
   it("nets as much as the best of all sets, up to 12 practices", () => {

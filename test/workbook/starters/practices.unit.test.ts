@@ -119,7 +119,7 @@ describe("the chart of a trial", () => {
     expect(drawnIn(book, "Trial 2", "Mean gain bu/ac")).toEqual(level(near(potash.gain, 9)));
     expect(drawnIn(book, "Trial 2", "Likely from bu/ac")).toEqual(level(near(potash.gain - reach, 4)));
     expect(drawnIn(book, "Trial 2", "Likely to bu/ac")).toEqual(level(near(potash.gain + reach, 4)));
-    expect(drawnIn(book, "Trial 2", "Gain that pays bu/ac")).toEqual(level(near(42 / price, 6)));
+    expect(drawnIn(book, "Trial 2", "Pays from bu/ac")).toEqual(level(near(42 / price, 6)));
   });
 });
 

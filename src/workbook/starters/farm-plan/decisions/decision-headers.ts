@@ -72,7 +72,7 @@ const drawnHeaders = {
   gain: "Mean gain bu/ac",
   from: "Likely from bu/ac",
   to: "Likely to bu/ac",
-  pays: "Gain that pays bu/ac",
+  pays: "Pays from bu/ac",
 } as const;
 
 /** What the chart of each trial sheet is drawn from, a row a pair. */
