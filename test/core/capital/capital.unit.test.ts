@@ -71,6 +71,8 @@ describe("netPresentValue and internalRate", () => {
   it("discounts year by year: -900 + 500 / 1.25 + 600 / 1.5625 = -116", () => {
     expect(netPresentValue([-900, 500, 600], 0.25)).toBeCloseTo(-900 + 400 + 384, 10);
     expect(investmentValue(plain, 0.25).inflowsTodayUsd).toBeCloseTo(784, 10);
+    // As a level amount a year: -116 × 0.25 × 1.5625 / (1.5625 - 1) = -116 × 0.69444…
+    expect(investmentValue(plain, 0.25).valueUsdPerYr).toBeCloseTo((-116 * 0.390625) / 0.5625, 10);
   });
   it("finds the rate: 660 / 1.1 + 484 / 1.21 = 600 + 400 = 1,000", () => {
     expect(internalRate([-1000, 660, 484])).toBeCloseTo(0.1, 12);
@@ -78,15 +80,22 @@ describe("netPresentValue and internalRate", () => {
   it("finds losses too: 1,000 becomes 250 in two years, half each year", () => {
     expect(internalRate([-1000, 0, 250])).toBeCloseTo(-0.5, 12);
   });
-  it("has none when nothing comes back", () => {
+  it("tells what a dollar brings back: (500 + 600) / 900", () => {
+    expect(investmentReturn(plain).returnedPerDollar).toBeCloseTo(11 / 9, 12);
+  });
+  it("has none when nothing comes back, and none for no money at all", () => {
     expect(internalRate([-1000, 0, 0])).toBeNull();
+    expect(internalRate([0, 0, 0])).toBeNull();
     expect(faultOf(() => investmentReturn({ ...plain, yearlyGainUsd: 0, salvageUsd: 0 }))).toMatchObject({
       because: "brings nothing back, so there is no return.",
     });
-    expect(faultOf(() => investmentReturn({ ...plain, investmentUsd: 0 }))).toMatchObject({ argument: "investment" });
-    expect(faultOf(() => investmentReturn({ ...plain, yearlyGainUsd: 1e8 }))).toMatchObject({
-      because: expect.stringContaining("no rate between"),
-    });
+    const noMoneyIn = faultOf(() => investmentReturn({ ...plain, investmentUsd: 0 }));
+    expect(noMoneyIn).toMatchObject({ kind: "refused", argument: "investment" });
+  });
+  it("looks no further than 1,000 % a year, also for an upkeep that the salvage alone pays", () => {
+    const noRate = { kind: "refused", argument: "yearlyGain", because: expect.stringContaining("no rate between") };
+    expect(faultOf(() => investmentReturn({ ...plain, yearlyGainUsd: 1e8 }))).toMatchObject(noRate);
+    expect(faultOf(() => investmentReturn({ ...plain, yearlyGainUsd: -100, salvageUsd: 1e7 }))).toMatchObject(noRate);
   });
 });
 
@@ -96,7 +105,9 @@ describe("neededGain", () => {
   });
   it("is nothing where salvage pays for everything", () => {
     const kept = neededGain({ ...plain, salvageUsd: 2000, rate: 0, upkeepUsdPerYr: 0 });
-    expect(kept).toMatchObject({ gainUsdPerYr: 0, isCovered: true });
+    expect(kept).toMatchObject({ gainUsdPerYr: 0, isCovered: true, spareTodayUsd: 2000 });
+    // Just paid for counts as paid for.
+    expect(neededGain({ ...plain, salvageUsd: 900, rate: 0, upkeepUsdPerYr: 0 }).isCovered).toBe(true);
   });
 });
 

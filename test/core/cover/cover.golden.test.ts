@@ -102,6 +102,7 @@ describe("soil loss", () => {
     ["rill", 22],
   ] as const)("30 %% cover where %s erosion rules leaves %i %% of the loss", (effect, printed) => {
     expect(Math.round(100 * coverFactor(30, effect).factor)).toBe(printed);
+    expect(Math.round(coverFactor(30, "typical").ofBareSoilPct[effect])).toBe(printed);
   });
   it("ten tons are 0.07 inch (University of Missouri)", () => {
     const loss = soilLoss({ rain: 100, erodibility: 0.1, slopeFactor: 1, coverFactor: 1, practiceFactor: 1 });

@@ -6,6 +6,10 @@ import { residuePounds } from "../../../src/core/cover/residue-pounds";
 import { slopeFactor } from "../../../src/core/cover/slope-factor";
 import { soilLoss, soilLossRatio } from "../../../src/core/cover/soil-loss";
 import { tilledShare } from "../../../src/core/cover/tilled-share";
+import { cropResidue } from "../../../src/reference/cover/crop-residue";
+import { slopeMethods, unitPlot } from "../../../src/reference/cover/erosion";
+import { residueClasses } from "../../../src/reference/cover/residue-kinds";
+import { coverKept } from "../../../src/reference/cover/tillage-residue";
 import { faultOf } from "../fault-of";
 
 describe("coverLeft", () => {
@@ -30,6 +34,7 @@ describe("coverLeft", () => {
       kind: "fragile",
     });
     expect(left.coverPct).toEqual({ low: 43.8, middle: 43.8, high: 43.8 });
+    expect(left.cited).toEqual([coverKept.untouched, residueClasses]);
   });
   it("counts 30 % as conservation tillage and less as not", () => {
     const at = (coverPct: number) => coverLeft({ start: { coverPct }, passes: [], kind: "fragile" }).isConservation;
@@ -61,14 +66,20 @@ describe("coverCount", () => {
   });
   it("refuses more hits than marks, and lines without their marks", () => {
     expect(faultOf(() => coverCount({ hits: [51], points: [50], confidencePct: 95 }))?.kind).toBe("refused");
-    const fault = faultOf(() => coverCount({ hits: [5, 6, 7], points: [50, 50], confidencePct: 95 }));
-    expect(fault).toMatchObject({ kind: "sizesDiffer" });
+    expect(faultOf(() => coverCount({ hits: [5, 6, 7], points: [50, 50], confidencePct: 95 }))).toEqual({
+      kind: "sizesDiffer",
+      first: { argument: "hits", size: "3 lines" },
+      second: { argument: "points", size: "2 lines" },
+    });
   });
 });
 
 describe("residue", () => {
   it("says what its tables hold when asked for something else", () => {
-    expect(faultOf(() => residuePounds("sunflower", 20, "cover"))).toMatchObject({ kind: "notPublished" });
+    expect(faultOf(() => residuePounds("sunflower", 20, "cover"))).toMatchObject({
+      kind: "notPublished",
+      where: `"${cropResidue.title}"`,
+    });
     expect(faultOf(() => residuePounds("oat", 80, "baling"))).toMatchObject({ kind: "notPublished" });
     expect(faultOf(() => residueCover("canola", 2000))).toMatchObject({ kind: "notPublished" });
   });
@@ -87,8 +98,9 @@ describe("slopeFactor", () => {
     expect(slopeFactor({ lengthFt: 72.6, steepnessPct: 0 }, "usle").factor).toBeCloseTo(0.065, 12);
     expect(slopeFactor({ lengthFt: 72.6, steepnessPct: 0 }, "rusle").factor).toBeCloseTo(0.03, 12);
   });
-  it("shows the other form beside it, and tells slopes past 400 ft", () => {
+  it("shows the other form beside it, cites its own, and tells slopes past 400 ft", () => {
     const slope = { lengthFt: 401, steepnessPct: 6 };
+    expect(slopeFactor(slope, "usle").cited).toEqual([slopeMethods.usle, unitPlot]);
     expect(slopeFactor(slope, "usle").other.factor).toBe(slopeFactor(slope, "rusle").factor);
     expect(slopeFactor(slope, "rusle").other.factor).toBe(slopeFactor(slope, "usle").factor);
     expect([slopeFactor(slope, "usle").isLong, slopeFactor({ ...slope, lengthFt: 400 }, "usle").isLong]).toEqual([
@@ -116,6 +128,7 @@ describe("contourFactor", () => {
       expect(faultOf(() => contourFactor(steepnessPct, null))?.kind).toBe("notPublished");
     }
     expect(faultOf(() => contourFactor(4, 301))).toMatchObject({ kind: "refused", argument: "length" });
+    expect(faultOf(() => contourFactor(4, 0))).toMatchObject({ kind: "outOfRange", argument: "length" });
     expect(contourFactor(4, 300).longestFt).toBe(300);
   });
 });
@@ -140,6 +153,10 @@ describe("soil loss", () => {
     const none = soilLoss({ rain: 175, erodibility: 0.3, slopeFactor: 1, coverFactor: 0, practiceFactor: 1 });
     expect([none.lossTonPerAc, none.yearsPerInch]).toEqual([0, null]);
   });
+});
+
+it("what a band leaves is the rest of the row: 10 of 40 in tills 25 % and leaves 75", () => {
+  expect(tilledShare({ bandWidthIn: 10, rowWidthIn: 40 })).toEqual({ tilledPct: 25, untilledPct: 75 });
 });
 
 it("a band wider than its row is refused", () => {
