@@ -34,6 +34,40 @@ describe("curves on a sheet", () => {
       runFunction(responseFit, [rates, yields, "quadratic-plateau"]),
     );
   });
+  it.each([
+    ["linear plateau", "linear-plateau"],
+    ["broken stick", "linear-plateau"],
+    ["straight line", "linear"],
+    ["exponential", "mitscherlich"],
+    ["diminishing", "mitscherlich"],
+    ["asymptotic", "mitscherlich"],
+    ["exponential from zero", "mitscherlich from zero"],
+    ["mitscherlich zero", "mitscherlich from zero"],
+    ["quad plateau", "quadratic-plateau"],
+    ["QP", "quadratic-plateau"],
+    ["parabola", "quadratic"],
+    ["root", "square root"],
+  ])("takes the words %s for %s", (word, label) => {
+    const parameters = [[120], [0.02]];
+    const three = [...parameters, [-0.0001]];
+    const drawn = (name: string) =>
+      runFunction(responseYield, [name, ["linear", "mitscherlich from zero"].includes(label) ? parameters : three, 10]);
+    expect(drawn(word)).toEqual(drawn(label));
+    expect(typeof drawn(label)[0]?.[0]).toBe("number");
+  });
+  it.each([
+    ["linear-plateau", ["Intercept", "Slope", "Plateau starts at", "Plateau yield"]],
+    ["quadratic-plateau", ["Intercept", "Linear", "Quadratic", "Plateau starts at", "Plateau yield"]],
+    ["quadratic", ["Intercept", "Linear", "Quadratic", "Rate of the highest yield", "Highest yield"]],
+    ["mitscherlich", ["Ceiling", "Response", "Curvature", "Yield with none"]],
+    ["mitscherlich from zero", ["Ceiling", "Curvature"]],
+    ["square root", ["Intercept", "Root", "Linear", "Rate of the highest yield"]],
+  ])("names the numbers of a %s in its table", (name, labels) => {
+    // 200 - 100 e^(-x/50), its last two at 200, suits them all.
+    const bent = [100.2, 163.1, 186.6, 195.3, 200.1, 199.8].map((one) => [one]);
+    const rows = runFunction(responseFit, [rates, bent, name]).map(([label]) => label);
+    expect(rows.slice(1, 1 + labels.length + 1)).toEqual([...labels, "R²"]);
+  });
   it("draws a curve down a column of rates", () => {
     const drawn = runFunction(responseYield, ["linear-plateau", [[100], [0.5], [100]], [[0], [50], [100], [150]]]);
     expect(drawn).toEqual([[100], [125], [150], [150]]);

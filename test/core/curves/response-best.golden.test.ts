@@ -60,11 +60,43 @@ describe("the edge of the trial", () => {
     const best = responseBest({ model: "quadratic", parameters: [98, 0.05, -0.00155], priceRatio: 0.1, ...open });
     expect(best).toMatchObject({ bestRate: 0, heldAt: "no input", gainBuPerAc: 0 });
   });
-  it("refuses a curve that bends up and the wrong number of parameters, naming what it takes", () => {
-    const bent = () => responseBest({ model: "quadratic", parameters: [98, 0.62, 0.001], priceRatio: 0.1, ...open });
-    expect(faultOf(bent)).toMatchObject({ argument: "parameters", because: expect.stringContaining("below 0") });
-    expect(faultOf(() => responseBest({ ...line, parameters: [1, 2, 3], ...open }))).toMatchObject({
+  it.each([
+    ["linear", [100, 0.1]],
+    ["linear-plateau", [100, 0.1, 130]],
+    ["quadratic", [98, 0.1, -0.00155]],
+    ["quadratic-plateau", [98, 0.1, -0.00155]],
+    ["mitscherlich", [200, 10, 0.01]],
+    ["mitscherlich-zero", [10, 0.01]],
+  ] as const)("no input where the first unit of a %s brings just what it costs, 0.1 bu", (model, parameters) => {
+    const best = responseBest({ model, parameters, priceRatio: 0.1, highestRate: 200 });
+    expect(best).toMatchObject({ bestRate: 0, heldAt: "no input", netGainBuPerAc: 0 });
+    expect(responseBest({ model, parameters, priceRatio: 0.2, highestRate: 200 }).bestRate).toBe(0);
+  });
+  it("a square root that rises faster than its cost all the way needs the highest rate too", () => {
+    const rising = { model: "square-root", parameters: [50, 6, 0.3], priceRatio: 0.2 } as const;
+    expect(faultOf(() => responseBest({ ...rising, ...open }))).toMatchObject({ argument: "highestRate" });
+    expect(responseBest({ ...rising, highestRate: 100 }).bestRate).toBe(100);
+  });
+  it.each([
+    ["quadratic", [98, 0.62, 0.001], "below 0"],
+    ["quadratic", [98, 0.62, 0], "below 0"],
+    ["square-root", [50, -6, -0.1], "above 0"],
+    ["square-root", [50, 0, -0.1], "above 0"],
+    ["mitscherlich", [200, 90, -0.01], "above 0"],
+    ["mitscherlich", [200, 90, 0], "above 0"],
+  ] as const)("refuses a %s that does not bend down: %j", (model, parameters, because) => {
+    const fault = faultOf(() => responseBest({ model, parameters, priceRatio: 0.1, ...open }));
+    expect(fault).toMatchObject({ argument: "parameters", because: expect.stringContaining(because) });
+  });
+  it("refuses the wrong number of parameters, naming what it takes", () => {
+    expect(faultOf(() => responseBest({ ...line, parameters: [1, 2, 3], ...open }))).toEqual({
+      kind: "refused",
+      argument: "parameters",
       because: "linear takes 2 numbers (intercept, slope); got 3.",
+    });
+    expect(faultOf(() => responseBest({ ...line, parameters: [1, 2e12], ...open }))).toMatchObject({
+      kind: "outOfRange",
+      argument: "parameters",
     });
   });
 });

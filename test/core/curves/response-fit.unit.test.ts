@@ -32,9 +32,25 @@ describe("responseFit finds the curve that yields were made from", () => {
     expect(values).toEqual([expect.closeTo(200, 6), expect.closeTo(90, 6), expect.closeTo(Math.LN2 / 40, 9)]);
     expect(found.derived[0]?.value).toBeCloseTo(110, 6);
   });
+  it("square root 50 + 6 √x - 0.3 x: highest at (6 / 0.6)² = 100", () => {
+    const made = (linear: number) => rates.map((x) => 50 + 6 * Math.sqrt(x) + linear * x);
+    const found = fit("square-root", rates, made(-0.3));
+    expect(found.derived).toMatchObject([
+      { facts: { label: "Rate of the highest yield", units: 1 }, value: expect.closeTo(100, 6) },
+    ]);
+    // A curve that rises all the way has no highest yield, nor has one that falls before it rises.
+    expect(fit("square-root", rates, made(0.05)).derived).toEqual([]);
+    const falling = rates.map((x) => 50 - 6 * Math.sqrt(x) + 0.05 * x);
+    expect(fit("square-root", rates, falling)).toMatchObject({ derived: [], best: null });
+  });
+  it("mitscherlich from zero 120 (1 - 2^(-x/40))", () => {
+    const made = rates.map((x) => 120 * (1 - 2 ** (-x / 40)));
+    const values = fit("mitscherlich-zero", rates, made).parameters.map(({ value }) => value);
+    expect(values).toEqual([expect.closeTo(120, 6), expect.closeTo(Math.LN2 / 40, 9)]);
+  });
   it("leaves out half-filled pairs and says how many", () => {
-    const found = fit("linear", [0, 50, 100, null, 150, null], [100, 121, 139, 150, 160, null]);
-    expect([found.pairs, found.leftOut]).toEqual([4, 1]);
+    const found = fit("linear", [0, 50, 75, 100, null, 150, null], [100, 121, null, 139, 150, 160, null]);
+    expect([found.pairs, found.leftOut]).toEqual([4, 2]);
     expect(found.parameters[1]?.value).toBeCloseTo(0.396, 12);
   });
   it("holds the best rate of a line that pays at the highest rate tested, without a standard error", () => {
@@ -61,6 +77,22 @@ describe("responseFit refuses", () => {
       because: "quadratic needs at least 4 different rates; got 3.",
     });
   });
+  it("rates so near one another that they tell no curve", () => {
+    const rates = [1e6, 1e6 + 1, 1e6 + 2, 1e6 + 3, 1e6 + 4];
+    expect(faultOf(() => fit("quadratic", rates, [1, 2, 4, 5, 5]))).toEqual({
+      kind: "refused",
+      argument: "x",
+      because: "the rates do not tell the numbers of quadratic apart: spread them wider.",
+    });
+  });
+  it("more than 1,000 pairs", () => {
+    const pairs = (count: number) => {
+      const rates = Array.from({ length: count }, (_, index) => index);
+      return fit("linear", rates, rates);
+    };
+    expect(pairs(1000).pairs).toBe(1000);
+    expect(faultOf(() => pairs(1001))).toEqual({ kind: "tooLarge", argument: "x", received: 1001, max: 1000 });
+  });
   it("yields that are all the same", () => {
     expect(faultOf(() => fit("linear", level, [7, 7, 7, 7, 7]))).toMatchObject({ kind: "refused", argument: "y" });
   });
@@ -78,7 +110,7 @@ describe("responseFit refuses", () => {
   });
   it("a rise where yields fall", () => {
     const fault = faultOf(() => fit("linear-plateau", level, [150, 140, 130, 120, 110]));
-    expect(fault).toMatchObject({ because: expect.stringContaining("do not rise") });
+    expect(fault).toMatchObject({ argument: "y", because: expect.stringContaining("do not rise") });
   });
   it("a rate below 0 and a yield that is none", () => {
     expect(faultOf(() => fit("linear", [-1, 2, 3, 4], [1, 2, 3, 4]))).toMatchObject({ argument: "x", received: -1 });
@@ -103,6 +135,15 @@ describe("responseCompare", () => {
     const plateau = models.find(({ model }) => model === "linear-plateau");
     expect(plateau?.fit).toMatchObject({ because: expect.stringContaining("no plateau") });
     expect(models.find(({ model }) => model === "linear")?.fit).toHaveProperty("r2");
+  });
+  it("tells no closest model from four pairs", () => {
+    const { models, closest } = responseCompare({
+      rates: [0, 50, 100, 150],
+      yieldsBuPerAc: [1, 2, 2, 4],
+      priceRatio: 0,
+    });
+    expect(models.find(({ model }) => model === "linear")?.fit).toMatchObject({ aicc: null });
+    expect(closest).toBeNull();
   });
   it("refuses data that no model fits", () => {
     const fault = faultOf(() => responseCompare({ rates: [0, 50], yieldsBuPerAc: [1, 2], priceRatio: 0 }));

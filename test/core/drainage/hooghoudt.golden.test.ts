@@ -53,6 +53,38 @@ describe("tile spacing, worked cases", () => {
   });
 });
 
+describe("what stands beside a spacing", () => {
+  it("half as fast a soil drains as at twice the rate, twice as fast a soil as at half of it", () => {
+    const result = tileSpacing(loam, 0.375);
+    expect(result.halfConductivityFt).toBeCloseTo(tileSpacing(loam, 0.75).spacingFt, 6);
+    expect(result.twiceConductivityFt).toBeCloseTo(tileSpacing(loam, 0.1875).spacingFt, 6);
+  });
+  it("is left out where it would lie outside 3 to 5,000 ft", () => {
+    // On the barrier, 2 h √(K / q) is exact: 2 × 2.5 × √(K / 0.5) with K 500,000 times q is 3,536 ft.
+    const fast = { ...loam, depthToBarrierFt: 4, conductivity: { ftPerDay: 416.666_667 } };
+    const result = tileSpacing(fast, 0.01);
+    expect(result.spacingFt).toBeCloseTo(5 * Math.sqrt((416.666_667 * 12) / 0.01), 3);
+    expect(result.twiceConductivityFt).toBeNull();
+    expect(result.halfConductivityFt).toBeCloseTo(result.spacingFt / Math.SQRT2, 3);
+  });
+  it("cites the textures and the radius it took itself, and no figures of the person", () => {
+    const radius = expect.objectContaining({ key: "outside" });
+    const cited = (site: Partial<DrainSite>) => drainRate({ ...loam, ...site }, 60).cited;
+    expect(cited({})).toEqual([]);
+    expect(cited({ radiusIn: null })).toEqual([radius]);
+    const textures = cited({
+      conductivity: { texture: "loam" },
+      conductivityBelow: { texture: "clay" },
+      radiusIn: null,
+    });
+    expect(textures).toEqual([
+      expect.objectContaining({ texture: "loam" }),
+      expect.objectContaining({ texture: "clay" }),
+      radius,
+    ]);
+  });
+});
+
 describe("tile spacing that cannot be", () => {
   it.each([
     ["midwayTable", { ...loam, midwayTableFt: 4 }],
@@ -64,6 +96,11 @@ describe("tile spacing that cannot be", () => {
   it("has no solution where drains would lie nearer than 3 ft", () => {
     const tight = { ...loam, midwayTableFt: 3.9, conductivity: { ftPerDay: 0.01 } };
     expect(faultOf(() => tileSpacing(tight, 4))).toMatchObject({ kind: "noSolution" });
+  });
+  it("has no solution past 5,000 ft, nor where pipes of 18 in radius lie 3 ft apart", () => {
+    const fast = { ...loam, conductivity: { ftPerDay: 500 } };
+    expect(faultOf(() => tileSpacing(fast, 0.01))).toMatchObject({ kind: "noSolution" });
+    expect(faultOf(() => drainRate({ ...loam, radiusIn: 18 }, 3))).toMatchObject({ kind: "noSolution" });
   });
   it.each([0, -1, Number.NaN])("refuses a drain rate of %p", (rate) => {
     expect(faultOf(() => tileSpacing(loam, rate))).toMatchObject({ kind: "outOfRange", argument: "drainRate" });

@@ -1,6 +1,7 @@
 import { leastGrade, pipeCapacity, pipeSize } from "../../../src/core/drainage/pipe-capacity";
 import { acresAt, cubicFootPerSecondPerAcreInch, diameterFor } from "../../../src/core/drainage/pipe-flow";
 import { tileCost, tileLength } from "../../../src/core/drainage/tile-cost";
+import { roughnesses, stockSizesIn } from "../../../src/reference/drainage/pipes";
 import { faultOf } from "../fault-of";
 import cells from "./pipe-cells.json";
 
@@ -39,6 +40,10 @@ describe("pipeSize", () => {
     expect(size.sizeIn).toBe(10);
     expect(size.exactIn).toBeCloseTo(9.372, 3);
   });
+  it("tries every stock size for a roughness of one's own", () => {
+    const need = { acres: 0.1, gradePct: 1, rateInPerDay: 0.375, wall: { manningN: 0.012 } };
+    expect(pipeSize(need).sizeIn).toBe(stockSizesIn[0]);
+  });
   it("starts at the smallest size on record for the pipe, and says when none is large enough", () => {
     const need = { acres: 0.1, gradePct: 1, rateInPerDay: 0.375 };
     expect(pipeSize({ ...need, wall: { pipe: "singleWall" } }).sizeIn).toBe(3);
@@ -48,7 +53,11 @@ describe("pipeSize", () => {
   });
   it("knows no roughness of a 2-in tile", () => {
     const run = { diameterIn: 2, gradePct: 1, rateInPerDay: 0.375, wall: { pipe: "tile" } as const };
-    expect(faultOf(() => pipeCapacity(run))).toMatchObject({ kind: "notPublished" });
+    expect(faultOf(() => pipeCapacity(run))).toMatchObject({ kind: "notPublished", where: `"${roughnesses.title}"` });
+    expect(faultOf(() => pipeSize({ ...run, acres: 1, wall: { manningN: 0.1 } }))).toMatchObject({
+      kind: "outOfRange",
+      argument: "roughness",
+    });
   });
 });
 
@@ -76,6 +85,12 @@ describe("leastGrade, every cell of the Minnesota table", () => {
     expect(Math.abs(of("none") - clean)).toBeLessThanOrEqual(0.005);
     expect(Math.abs(of("silt") - silty)).toBeLessThanOrEqual(0.007);
   });
+});
+
+it("a grade of 0.1 % is a fall of 1.2 in in 100 ft, and cites the pipe and the speed it took", () => {
+  const grade = leastGrade(4, "silt", { pipe: "singleWall" });
+  expect(grade.fallInPer100Ft / grade.gradePct).toBeCloseTo(12, 12);
+  expect(grade.cited).toEqual([expect.objectContaining({ pipe: "singleWall", manningN: 0.015 }), grade.velocity]);
 });
 
 describe("tile on an acre", () => {

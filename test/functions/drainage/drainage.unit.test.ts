@@ -53,7 +53,17 @@ describe("published rules on a sheet", () => {
   });
   it("DRAINCOEFFICIENT spills low and high: organic soil, vegetables, open inlets 2 to 4", () => {
     expect(runFunction(drainCoefficient, ["muck", "vegetables", "open"])[1]).toEqual([2, 4]);
-    expect(JSON.stringify(explain(drainCoefficient, ["mineral", "corn", "none"]))).toContain("Illinois");
+    for (const [call, isSaid] of [
+      [["mineral", "corn", "none"], true],
+      [["mineral", "corn", "open"], false],
+      [["mineral", "truck", "none"], false],
+      [["muck", "corn", "none"], false],
+    ] as const) {
+      expect([call, JSON.stringify(explain(drainCoefficient, call)).includes("Illinois")]).toEqual([call, isSaid]);
+    }
+    expect(explain(drainCoefficient, ["mineral", "corn", "none"])).toMatchObject({
+      cites: [{ source: "umn-drainage-2001" }, { source: "cooke-illinois-2019" }],
+    });
   });
 });
 
