@@ -4,6 +4,7 @@ const HtmlPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const TerserPlugin = require("terser-webpack-plugin");
 const { IgnorePlugin } = require("webpack");
+const gridStyles = require("./src/build/grid-styles/loader");
 
 const officeCdn = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 const officePackage = path.dirname(require.resolve("@microsoft/office-js/dist/office.js"));
@@ -100,10 +101,14 @@ function copyOffice() {
 
 /** The workbook in the browser, with its own grid; never part of the add-in. */
 function browserPage(mode) {
+  const settings = common(mode);
   return {
-    ...common(mode),
+    ...settings,
     name: "browser-page",
     entry: { workbook: "./src/taskpane/browser-entry.ts" },
+    module: {
+      rules: [...settings.module.rules, gridStyles.rule],
+    },
     plugins: [
       new MiniCssExtractPlugin(),
       new HtmlPlugin({

@@ -10,7 +10,7 @@ export function page(title: string, body: string): string {
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'self'; style-src 'self'; img-src 'self'; script-src 'none'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
 <title>${escape(title)} · Loamsheet</title>
 <link rel="icon" href="../assets/favicon.svg">
 <link rel="stylesheet" href="help.css">
