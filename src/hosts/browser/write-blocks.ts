@@ -2,6 +2,7 @@ import { BooleanNumber, CellValueType, generateRandomId, type ICellData, type Wo
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { areaAddress, sheetAddress } from "../address";
 import type { CellReader } from "../engine/read-cells";
+import { formatOf } from "../text-format";
 import { HostError, type MayReplace, type WrittenBlock, type WrittenCell } from "../port";
 import { inTheWay, writtenArea } from "../written-area";
 import type { OpenWorkbook } from "./open-workbook";
@@ -77,5 +78,7 @@ function cellData(cell: WrittenCell): ICellData {
   if (typeof cell === "object") return { f: cell.formula };
   if (typeof cell === "boolean")
     return { v: cell ? BooleanNumber.TRUE : BooleanNumber.FALSE, t: CellValueType.BOOLEAN };
-  return typeof cell === "string" ? { v: cell, t: CellValueType.STRING } : { v: cell, t: CellValueType.NUMBER };
+  if (typeof cell === "number") return { v: cell, t: CellValueType.NUMBER };
+  const pattern = formatOf({ content: cell });
+  return { v: cell, t: CellValueType.STRING, ...(pattern !== undefined && { s: { n: { pattern } } }) };
 }

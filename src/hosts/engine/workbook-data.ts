@@ -9,6 +9,7 @@ import {
   type IWorksheetData,
 } from "@univerjs/core";
 import type { CellPlan, SheetPlan, StyleName, WorkbookPlan } from "../../workbook/plan";
+import { formatOf } from "../text-format";
 import { styleData, styleKey } from "./cell-styles";
 import { namesResource, tablesResource } from "./name-and-table-resources";
 
@@ -52,7 +53,10 @@ function idOf(ids: WorkbookIds, index: number): string {
 function stylesOf(plan: WorkbookPlan): IWorkbookData["styles"] {
   const styles: IWorkbookData["styles"] = {};
   for (const sheet of plan.sheets) {
-    for (const { style, format } of sheet.cells) styles[styleKey(style, format)] ??= styleData(style, format);
+    for (const cell of sheet.cells) {
+      const format = formatOf(cell);
+      styles[styleKey(cell.style, format)] ??= styleData(cell.style, format);
+    }
   }
   return styles;
 }
@@ -85,7 +89,7 @@ function cellDataOf(cells: readonly CellPlan[]): IWorksheetData["cellData"] {
     const row = (rows[cell.row] ??= {});
     row[cell.column] = {
       ...contentData(cell.content),
-      s: styleKey(cell.style, cell.format),
+      s: styleKey(cell.style, formatOf(cell)),
       custom: { ...planned(cell) },
     };
   }

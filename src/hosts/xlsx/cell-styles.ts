@@ -1,10 +1,7 @@
 import type { CellStyle } from "hucre/xlsx";
 import type { CellPlan } from "../../workbook/plan";
+import { formatOf } from "../text-format";
 import { borderColor, cellLooks, fontFamily, type CellLook } from "../../workbook/styles";
-
-/** Text that would turn into a formula when a person opens the cell and presses Enter, unless the cell is text. */
-const looksLikeFormula = /^[=+\-@]/;
-const textFormat = "@";
 
 /** "rrggbb" as the file writes colours. */
 export function hex(color: string): string {
@@ -17,10 +14,9 @@ export function opaqueHex(color: string): string {
 }
 
 /** The look of a cell in the writer's words. */
-export function cellStyle({ style, format, content }: CellPlan): CellStyle {
-  const look = cellLooks[style];
-  const typed = typeof content === "string" && looksLikeFormula.test(content) ? textFormat : undefined;
-  const numFmt = format ?? typed;
+export function cellStyle(cell: CellPlan): CellStyle {
+  const look = cellLooks[cell.style];
+  const numFmt = formatOf(cell);
   return {
     font: font(look),
     alignment: alignment(look),

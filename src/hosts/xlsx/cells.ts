@@ -5,6 +5,7 @@ import { columnLetters } from "../../workbook/write/address";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { cellStyle } from "./cell-styles";
 import { areaAddress, quotedSheet } from "../address";
+import { cellText } from "./package-parts";
 import { maySpill } from "./spills";
 import { storedFormula } from "./stored-formula";
 
@@ -41,7 +42,7 @@ function oneCell(
 ): Partial<Cell> {
   const { content } = cell;
   const look = { style: cellStyle(cell), ...linkTo(cell.link) };
-  if (!isFormula(content)) return content === undefined ? look : { ...look, value: content };
+  if (!isFormula(content)) return content === undefined ? look : { ...look, value: stored(content) };
   const cached = cachedValue(values.valueAt(sheet.name, cell.row, cell.column));
   const formula = {
     ...look,
@@ -84,5 +85,9 @@ function spillArea({ row, column }: CellPlan, { spill }: FormulaPlan) {
 }
 
 function cachedValue(value: CalculatedValue | undefined): number | string | boolean | undefined {
-  return isCellError(value) ? value.code : value;
+  return isCellError(value) ? value.code : stored(value);
+}
+
+function stored<Value>(value: Value): Value | string {
+  return typeof value === "string" ? cellText(value) : value;
 }

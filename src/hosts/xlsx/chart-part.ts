@@ -4,7 +4,7 @@ import { borderColor } from "../../workbook/styles";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { isFormula } from "./cells";
 import { hex } from "./cell-styles";
-import { escapeXml } from "./package-parts";
+import { cellText, escapeXml } from "./package-parts";
 
 type Point = CalculatedValue | undefined;
 type Reader = (range: ChartRange) => Point[];
@@ -51,7 +51,7 @@ function cache(start: string, points: readonly Point[]): string {
   const numeric = start.includes("<c:numRef>");
   const known = points.flatMap((point, index) => {
     const drawn = numeric ? typeof point === "number" : point !== undefined && !isCellError(point);
-    return drawn ? [`<c:pt idx="${index}"><c:v>${escapeXml(String(point))}</c:v></c:pt>`] : [];
+    return drawn ? [`<c:pt idx="${index}"><c:v>${escapeXml(cellText(String(point)))}</c:v></c:pt>`] : [];
   });
   const element = numeric ? "c:numCache" : "c:strCache";
   const format = numeric ? "<c:formatCode>General</c:formatCode>" : "";

@@ -4,6 +4,7 @@ import { keyOf, type CellMap } from "./cells";
 import { hex } from "./cell-styles";
 import { sheetChart } from "./charts";
 import { areaAddress } from "../address";
+import { cellText } from "./package-parts";
 import { conditionalRule } from "./rules";
 import type { TableFacts } from "./tables";
 import { dataValidation } from "./validations";
@@ -54,7 +55,7 @@ function table({ plan, columns }: TableFacts): TableDefinition {
   return {
     name: plan.name,
     range: areaAddress(plan.area),
-    columns: columns.map(({ name }) => ({ name: name.replace(/\r?\n/g, "_x000a_") })),
+    columns: columns.map(({ name }) => ({ name: cellText(name).replace(/\r?\n/g, "_x000a_") })),
     style: "TableStyleLight1",
     showRowStripes: false,
     showTotalRow: plan.totals,

@@ -1,4 +1,4 @@
-import { escapeXml } from "./package-parts";
+import { cellText, escapeXml } from "./package-parts";
 import type { StoredFormula, TableColumnFacts, TableFacts } from "./tables";
 
 /** Writes the row formula and the total of each column into the part of a table. */
@@ -12,7 +12,7 @@ export function withColumnFormulas(xml: string, { columns }: TableFacts): string
 
 function totalAttribute({ total }: TableColumnFacts): string {
   if (total === undefined) return "";
-  return typeof total === "string" ? ` totalsRowLabel="${escapeXml(total)}"` : ' totalsRowFunction="custom"';
+  return typeof total === "string" ? ` totalsRowLabel="${escapeXml(cellText(total))}"` : ' totalsRowFunction="custom"';
 }
 
 function inside({ rowFormula, total }: TableColumnFacts): string {

@@ -4,13 +4,17 @@ import type { CalculatedWorkbook } from "../calculated-workbook";
 import { cellAddress, isFormula } from "./cells";
 import { replaceOnce } from "./package-parts";
 
-/** Cached errors of formulas are errors, not texts that look like them. */
-export function withCachedErrors(xml: string, sheet: SheetPlan, values: CalculatedWorkbook): string {
-  const wrong = sheet.cells.filter(
-    ({ content, row, column }) => isFormula(content) && isCellError(values.valueAt(sheet.name, row, column)),
+/** Cached errors of formulas are errors, not texts that look like them; typed text that looks like one is text. */
+export function withErrorsApart(xml: string, sheet: SheetPlan, values: CalculatedWorkbook): string {
+  const wrong = sheet.cells.filter(({ content, row, column }) =>
+    isFormula(content)
+      ? isCellError(values.valueAt(sheet.name, row, column))
+      : typeof content === "string" && content.startsWith("#"),
   );
-  return wrong.reduce((text, { row, column }) => {
-    const start = new RegExp(`<c r="${cellAddress(row, column)}"[^>]* t="str"`).exec(text)?.[0] ?? "";
+  return wrong.reduce((text, { content, row, column }) => {
+    const cell = `<c r="${cellAddress(row, column)}"`;
+    if (!isFormula(content)) return text.replace(`${cell} t="e"`, `${cell} t="str"`);
+    const start = new RegExp(`${cell}[^>]* t="str"`).exec(text)?.[0] ?? "";
     return replaceOnce(text, start, start.replace(/"str"$/, '"e"'));
   }, xml);
 }

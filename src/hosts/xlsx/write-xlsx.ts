@@ -14,7 +14,7 @@ import { tableFacts, type TableFacts } from "./tables";
 import { addWebExtension, type AddIn } from "./web-extension";
 import { namesOfRanges, workbookNames } from "./workbook-names";
 import { settleWorkbook } from "./workbook-part";
-import { withCachedErrors } from "./worksheet-part";
+import { withErrorsApart } from "./worksheet-part";
 
 export interface XlsxOptions {
   /** Locks computed cells, without a password. */
@@ -67,7 +67,7 @@ function finishParts(
   settleWorkbook(parts);
   drafts.forEach(({ plan: sheet }, index) => {
     changePart(parts, `xl/worksheets/sheet${index + 1}.xml`, (xml) =>
-      withDataBars(withCachedErrors(xml, sheet, values), sheet, index),
+      withDataBars(withErrorsApart(xml, sheet, values), sheet, index),
     );
     if (sheet.notes.length > 0) parts.set(`xl/drawings/vmlDrawing${index + 1}.vml`, noteDrawing(sheet, index));
   });

@@ -1,11 +1,11 @@
 import type { Cell, Sheet } from "hucre/xlsx";
 import type { CellPlan, FormulaPlan, NotePlan } from "../../../workbook/plan";
 import { parseAddress } from "../../address";
+import { textFormat } from "../../text-format";
 import { keyOf } from "../cells";
 import { lookOf } from "./look-of";
 import { typedFormula } from "./typed-formula";
 
-const textFormat = "@";
 const firstDaySerial = 25_569;
 const dayMilliseconds = 86_400_000;
 
