@@ -44,11 +44,16 @@ function firstRound(fits: (round: number) => boolean): number {
 }
 
 /** "Fields 2" or, in a group, "Mill Road Fields 2"; what is too long is cut from the group, else from the name. */
-function sheetInRound(name: string, round: number, group: string | undefined): string {
+function sheetInRound(name: string, round: number, group = ""): string {
   const suffix = round === 1 ? "" : ` ${round}`;
   const room = longestSheetName - suffix.length;
-  if (group === undefined) return name.slice(0, room).trimEnd() + suffix;
-  return `${group.slice(0, Math.max(0, room - name.length - 1)).trimEnd()} ${name}`.slice(0, room).trim() + suffix;
+  const before = asSheetName(asSheetName(group).slice(0, Math.max(0, room - name.length - 1)));
+  return `${before} ${name}`.trimStart().slice(0, room).trimEnd() + suffix;
+}
+
+/** Without what no sheet may be called: signs that references are made of, apostrophes at the ends, half a sign. */
+function asSheetName(text: string): string {
+  return text.replace(/[[\]:*?/\\\s\p{C}]+/gu, " ").replace(/^['\s]+|['\s]+$/g, "");
 }
 
 /** Without an underscore: not every engine reads one in the name of a table. */

@@ -2,6 +2,7 @@ import { chooseNames, longestSheetName } from "../../../src/workbook/names/choos
 import { wordsOf } from "../../../src/workbook/names/words-of";
 import { prose } from "../../../src/workbook/formula/expression";
 import { sheetName } from "../../../src/workbook/formula/reference";
+import { nastyTexts } from "../../nasty-texts";
 import { smallModel } from "../small-model";
 
 const nothing = { sheets: [], names: [], tables: [] };
@@ -46,6 +47,16 @@ describe("chooseNames", () => {
     expect(names.sheets.get("fields")).toBe("Windmill Hollow Fa Field list 2");
     expect(names.sheets.get("terms")).toBe("Windmill Hollow Farm, n Terms 2");
     for (const name of names.sheets.values()) expect(name.length).toBeLessThanOrEqual(longestSheetName);
+  });
+  it("leaves out of a group's name what no sheet may be called", () => {
+    const names = chooseNames({ ...smallModel, group: "'Miller/Ross: [side]'" }, nothing);
+    expect([...names.sheets.values()]).toEqual(["Miller Ross side Terms", "Miller Ross side Field list"]);
+  });
+  it.each(nastyTexts)("finds names that a spreadsheet takes for a group called %j", (group) => {
+    for (const name of chooseNames({ ...smallModel, group }, nothing).sheets.values()) {
+      expect(name).toMatch(/^(?!')[^[\]:*?/\\\p{C}]{1,31}(?<!')$/u);
+      expect(name).toMatch(/(?:Terms|Field list)$/);
+    }
   });
   it("keeps a long sheet name within what a spreadsheet takes", () => {
     const [sheet] = smallModel.sheets;
