@@ -1,9 +1,14 @@
-import type { FillReceipt } from "../port";
+import { HostError, type FillReceipt } from "../port";
+import { hostErrorFrom } from "./describe-failure";
 import { runExcel } from "./run-excel";
 
-/** Deletes sheets and names, as far as they are there. A workbook keeps one sheet: an empty one takes their place. */
+/**
+ * Deletes sheets and names, as far as they are there. A workbook keeps one sheet: an empty one takes their place. Excel
+ * gives no deleted sheet back; what stopped half-way can be begun again.
+ */
 export async function takeAway({ sheets, names }: Pick<FillReceipt, "sheets" | "names">): Promise<void> {
-  await runExcel(async (context) => {
+  let begun = false;
+  const work = runExcel(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/name,items/visibility");
     const theirNames = names.map((name) => context.workbook.names.getItemOrNullObject(name).load("isNullObject"));
@@ -12,8 +17,16 @@ export async function takeAway({ sheets, names }: Pick<FillReceipt, "sheets" | "
     const isOurs = ({ name }: Excel.Worksheet) => unwanted.has(name.toLowerCase());
     const stays = worksheets.items.some((sheet) => sheet.visibility === "Visible" && !isOurs(sheet));
     if (!stays) worksheets.add();
+    begun = true;
     for (const name of theirNames) if (!name.isNullObject) name.delete();
     for (const sheet of worksheets.items.filter(isOurs)) sheet.delete();
     await context.sync();
   });
+  await work.catch((thrown: unknown) => {
+    const { message, code } = hostErrorFrom(thrown);
+    if (!begun) throw thrown;
+    throw new HostError(`${message} ${halfWay}`, code, { cause: thrown });
+  });
 }
+
+const halfWay = "Some of the sheets may be gone already: take them away once more to remove the rest.";

@@ -1,38 +1,48 @@
 import type { MayReplace, WrittenBlock, WrittenCell } from "../port";
 import { areaAddress, sheetAddress } from "../address";
 import { inTheWay, writtenArea } from "../written-area";
+import { hostErrorFrom } from "./describe-failure";
+import { formerOf, putBack, rangeIn, type Former } from "./put-back";
 import { runExcel } from "./run-excel";
 import type { Supports } from "./supports";
 import { typedText } from "./typed-text";
 
-/** Writes blocks of cells after a look at what stands there: one request to look, one to write. */
-export function writeBlocks(
+/**
+ * Writes blocks of cells after a look at what stands there: one request to look, one to write. Excel keeps what it did
+ * before it refused, so that is put back.
+ */
+export async function writeBlocks(
   blocks: readonly WrittenBlock[],
   mayReplace: MayReplace,
   supports: Supports,
 ): Promise<void> {
-  return runExcel(
-    async (context) => {
-      const ranges = blocks.map((block) => rangeOf(block, context));
-      for (const range of ranges) range.load("formulas");
-      await context.sync();
-      ranges.forEach((range, index) => {
-        const block = blocks[index];
-        if (block) refuseOccupied(block, range.formulas, mayReplace);
-      });
-      ranges.forEach((range, index) => {
-        range.formulas = (blocks[index]?.rows ?? []).map((row) => row.map(writtenOf));
-      });
-      await context.sync();
-    },
-    { undoTogether: supports("1.20") },
-  );
+  let former: readonly Former[] = [];
+  try {
+    await runExcel(
+      async (context) => {
+        const ranges = blocks.map((block) => rangeOf(block, context));
+        for (const range of ranges) range.load("address,formulas,values");
+        await context.sync();
+        ranges.forEach((range, index) => {
+          const block = blocks[index];
+          if (block) refuseOccupied(block, range.formulas, mayReplace);
+        });
+        former = ranges.map(formerOf);
+        ranges.forEach((range, index) => {
+          range.formulas = (blocks[index]?.rows ?? []).map((row) => row.map(writtenOf));
+        });
+        await context.sync();
+      },
+      { undoTogether: supports("1.20") },
+    );
+  } catch (failure) {
+    if (former.length > 0) await putBack(former, hostErrorFrom(failure));
+    throw failure;
+  }
 }
 
-function rangeOf(block: WrittenBlock, { workbook: { worksheets } }: Excel.RequestContext): Excel.Range {
-  const { sheet, area } = writtenArea(block);
-  const at = sheet === undefined ? worksheets.getActiveWorksheet() : worksheets.getItem(sheet);
-  return at.getRange(areaAddress(area));
+function rangeOf(block: WrittenBlock, context: Excel.RequestContext): Excel.Range {
+  return rangeIn(writtenArea(block), context);
 }
 
 /** Excel reports a blank cell as empty text; a formula that gives empty text is reported as the formula. */

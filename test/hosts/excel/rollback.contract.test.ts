@@ -1,9 +1,14 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { HostError } from "../../../src/hosts/port";
+import { makeSheets } from "../../../src/taskpane/pane/clients/make-clients";
+import { readClientList } from "../../../src/workbook/starters/client-list";
+import { clientRows, head } from "../../taskpane/clients/client-rows";
 import { cell, plan, sheet } from "../small-plan";
 import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
 import { MemoryWorkbook } from "./memory/memory-workbook";
 import { richPlan } from "./rich-plan";
+
+jest.setTimeout(180_000);
 
 let office: GenuineOffice;
 
@@ -35,20 +40,32 @@ async function failureOf(work: Promise<unknown>): Promise<HostError> {
   return thrown as HostError; // just checked
 }
 
-/** Every request of a fill, at its first action, its last one and some between. */
-async function placesToFail(): Promise<{ request: number; action: number }[]> {
-  const { workbook, host } = openWorkbook();
-  await host.fill(richPlan, { protect: true });
-  return workbook.requests
-    .filter((body) => !isCleaningUp(body))
-    .flatMap(({ Actions: { length } }, request) =>
-      [0, 1, 2, 3, 4, 5].map((part) => ({ request, action: Math.floor((part * (length - 1)) / 5) })),
-    );
+interface Place {
+  readonly request: number;
+  /** The request fails before this action; after its last one Excel does all of it and its answer is lost. */
+  readonly action: number;
 }
+
+/** Every request of a piece of work, at its first action, at some between, and after its last one. */
+async function placesToFail(opened: Opened, work: (opened: Opened) => Promise<unknown>, parts = 5): Promise<Place[]> {
+  const { requests } = opened.workbook;
+  const before = requests.length;
+  await work(opened);
+  return requests.slice(before).flatMap((body, index) =>
+    isCleaningUp(body)
+      ? []
+      : Array.from({ length: parts + 1 }, (_, part) => ({
+          request: before + index,
+          action: Math.floor((part * body.Actions.length) / parts),
+        })),
+  );
+}
+
+type Opened = ReturnType<typeof openWorkbook>;
 
 describe("a fill that fails", () => {
   it("leaves the workbook as it was, wherever it fails, and works when tried again", async () => {
-    const places = await placesToFail();
+    const places = await placesToFail(openWorkbook(), ({ host }) => host.fill(richPlan, { protect: true }));
     expect(new Set(places.map(({ request }) => request)).size).toBeGreaterThanOrEqual(4);
     for (const place of places) {
       const { workbook, host } = openWorkbook();
@@ -84,6 +101,145 @@ describe("a fill that fails", () => {
     expect((await failureOf(host.fill(richPlan, { protect: false }))).message).toMatch(
       /Some of the new sheets may have stayed: delete Fields, Prices list before you try again\.$/,
     );
+  });
+});
+
+describe("a write that fails", () => {
+  const blocks = [
+    { address: "Sheet1!B1", rows: [[205]] },
+    {
+      address: "Sheet1!A4:B5",
+      rows: [
+        ["Strip", "6-24-24"],
+        [1, { formula: "=B1*3" }],
+      ],
+    },
+    { address: "Sheet1!D9", rows: [[null]] },
+  ];
+  /** Typed text that looks like a date or a formula has to come back as that text. */
+  const withTexts = () => {
+    const opened = openWorkbook();
+    opened.workbook.sheet("Sheet1").GetRange("A4:D4").Formulas = [["'6-24-24", "'=not a formula", "", ""]];
+    opened.workbook.sheet("Sheet1").GetRange("D9").Formulas = [["'1/2"]];
+    return opened;
+  };
+
+  it("leaves every cell as it was, wherever it fails, and works when tried again", async () => {
+    const write = ({ host }: Opened) => host.write(blocks, "formulas");
+    const places = await placesToFail(withTexts(), write);
+    expect(new Set(places.map(({ request }) => request)).size).toBe(2);
+    for (const place of places) {
+      const opened = withTexts();
+      const before = contents(opened.workbook);
+      opened.workbook.failAt = place;
+      const { message } = await failureOf(write(opened));
+      expect([place, message]).toEqual([place, expect.stringMatching(/^Excel could not do that .*\.$/)]);
+      expect([place, contents(opened.workbook)]).toEqual([place, before]);
+
+      await write(opened);
+      expect(opened.workbook.sheet("Sheet1").GetRange("A4:B5").Formulas).toEqual([
+        ["Strip", "6-24-24"],
+        [1, "=B1*3"],
+      ]);
+    }
+  });
+
+  it("says that nothing was written", async () => {
+    const { workbook, host } = withTexts();
+    workbook.failAt = { request: 1, action: 4 };
+    expect((await failureOf(host.write(blocks, "formulas"))).message).toBe(
+      "Excel could not do that (GeneralException). Try again. Nothing was written.",
+    );
+  });
+
+  it("says where to look when Excel takes nothing back", async () => {
+    const { workbook, host } = withTexts();
+    workbook.failAt = { request: 1, action: 4 };
+    const { answer } = workbook;
+    answerRequests(office, (body) =>
+      workbook.requests.length < 2
+        ? answer(body)
+        : { Results: [], Error: { Code: "ServiceNotAvailable", Message: "", Location: "" } },
+    );
+    expect((await failureOf(host.write(blocks, "formulas"))).message).toMatch(
+      /Look at Sheet1!B1, Sheet1!A4:B5, Sheet1!D9: new values may stand there\.$/,
+    );
+  });
+});
+
+/** What the cells hold; a cell that was emptied is as good as one never filled. */
+function contents({ sheets }: MemoryWorkbook): unknown[] {
+  return sheets.map(({ Name, cells }) => [
+    Name,
+    [...cells.byPlace].filter(([, { content }]) => content !== "").sort(([a], [b]) => a.localeCompare(b)),
+  ]);
+}
+
+describe("a removal that fails", () => {
+  it("says so, and takes the rest away when tried again, wherever it failed", async () => {
+    const filled = async () => {
+      const opened = openWorkbook();
+      const before = opened.workbook.picture();
+      return { ...opened, before, receipt: await opened.host.fill(richPlan, { protect: true }) };
+    };
+    const first = await filled();
+    const places = await placesToFail(first, ({ host }) => host.remove(first.receipt));
+    expect(new Set(places.map(({ request }) => request)).size).toBe(2);
+    for (const place of places) {
+      const { workbook, host, before, receipt } = await filled();
+      workbook.failAt = place;
+      const { message } = await failureOf(host.remove(receipt));
+      const deleting = place.request > Math.min(...places.map(({ request }) => request));
+      expect([place, message.includes("take them away once more")]).toEqual([place, deleting]);
+      await host.remove(receipt);
+      expect([place, workbook.picture()]).toEqual([place, before]);
+    }
+  });
+});
+
+describe("budgets for a list of clients, when one request fails", () => {
+  const choices = { guide: "IN-MI-OH", preparedBy: "", preparedOn: null, note: "", asGroup: true };
+  const report = { step: () => undefined, isStopped: () => false };
+  const rows = [head, ...clientRows(6)];
+  const list = readClientList({
+    name: "Growers",
+    top: 0,
+    left: 0,
+    formulas: rows.map((row) => row.map((value) => value ?? "")),
+    values: rows,
+    tables: [],
+    messages: new Map(),
+  });
+
+  it("names the clients not made, holds nothing of theirs, and makes them when tried again", async () => {
+    const clients = list?.clients ?? [];
+    expect(clients).toHaveLength(6);
+    const make = ({ host }: Opened) => makeSheets(host, clients, choices, report);
+    const places = await placesToFail(openWorkbook(), make, 1);
+    expect(places.length).toBeGreaterThanOrEqual(16);
+    for (const place of places) {
+      const opened = openWorkbook();
+      opened.workbook.failAt = place;
+      // The first request looks at the names in use, before anything is begun.
+      const made = await make(opened).catch((thrown: unknown) => {
+        expect([place.request, thrown]).toEqual([0, expect.any(HostError)]);
+        return { receipts: [], notMade: clients.map(({ name }) => ({ name, why: [String(thrown)] })) };
+      });
+      expect([place, made.notMade.length]).toEqual([place, expect.any(Number)]);
+      expect(made.notMade.length).toBeGreaterThan(0);
+      for (const { why } of made.notMade) expect(why).toEqual([expect.stringMatching(/Excel could not do that/)]);
+      const sheets = made.receipts.flatMap((receipt) => receipt.sheets);
+      expect([place, opened.workbook.sheets.map(({ Name }) => Name)]).toEqual([place, ["Sheet1", ...sheets]]);
+
+      const names = made.notMade.map(({ name }) => name);
+      const again = await makeSheets(
+        opened.host,
+        clients.filter(({ name }) => names.includes(name)),
+        choices,
+        report,
+      );
+      expect([place, again.made, again.notMade]).toEqual([place, names.length, []]);
+    }
   });
 });
 

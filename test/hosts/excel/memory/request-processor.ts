@@ -76,6 +76,7 @@ export class RequestProcessor {
         if (index >= failBefore) throw new Refusal("GeneralException", "injected");
         Results.push({ ActionId: action.Id, Value: this.perform(action, resolve) });
       });
+      if (failBefore === Actions.length) throw new Refusal("GeneralException", "the answer was lost");
       const traces = Actions.filter(({ ActionType }) => ActionType === actionTypes.trace);
       return { Results, TraceIds: traces.map(({ Id }) => Id) };
     } catch (thrown) {

@@ -1,0 +1,67 @@
+import { areaAddress, parseAddress, type SheetArea } from "../address";
+import { HostError } from "../port";
+import { runExcel } from "./run-excel";
+import { typedText } from "./typed-text";
+
+/** What stood in a range before it was written. */
+export interface Former {
+  /** With its sheet: the one in sight may be another by now. */
+  readonly address: string;
+  readonly formulas: readonly (readonly WrittenFormula[])[];
+}
+
+type WrittenFormula = string | number | boolean;
+
+/** As it has to be written so that it is again what it was. */
+export function formerOf({ address, formulas, values }: Excel.Range): Former {
+  const again = (formula: unknown, value: unknown): WrittenFormula => {
+    if (typeof formula === "number" || typeof formula === "boolean") return formula;
+    const text = String(formula);
+    return text.startsWith("=") && text !== value ? text : typedText(text);
+  };
+  return {
+    address,
+    formulas: formulas.map((row, down) => row.map((cell, across) => again(cell, values[down]?.[across]))),
+  };
+}
+
+/** Puts back what a failed write may have changed, range by range, and says what happened in either case. */
+export async function putBack(former: readonly Former[], failure: HostError): Promise<never> {
+  // A range that refuses this too has not been written either.
+  for (const one of former) await write(one).catch(() => undefined);
+  const changed = await stillChanged(former).catch(() => former);
+  const what =
+    changed.length === 0
+      ? "Nothing was written."
+      : `Look at ${changed.map(({ address }) => address).join(", ")}: new values may stand there.`;
+  throw new HostError(`${failure.message} ${what}`, failure.code, { cause: failure });
+}
+
+function write({ address, formulas }: Former): Promise<void> {
+  return runExcel(async (context) => {
+    rangeAt(address, context).formulas = formulas.map((row) => [...row]);
+    await context.sync();
+  });
+}
+
+function stillChanged(former: readonly Former[]): Promise<Former[]> {
+  return runExcel(async (context) => {
+    const ranges = former.map(({ address }) => rangeAt(address, context).load("address,formulas,values"));
+    await context.sync();
+    return former.filter((one, index) => {
+      const range = ranges[index];
+      return range === undefined || JSON.stringify(formerOf(range)) !== JSON.stringify(one);
+    });
+  });
+}
+
+function rangeAt(address: string, context: Excel.RequestContext): Excel.Range {
+  const found = parseAddress(address);
+  if (!found) throw new Error(`Excel names no address: ${address}`);
+  return rangeIn(found, context);
+}
+
+export function rangeIn({ sheet, area }: SheetArea, { workbook: { worksheets } }: Excel.RequestContext): Excel.Range {
+  const at = sheet === undefined ? worksheets.getActiveWorksheet() : worksheets.getItem(sheet);
+  return at.getRange(areaAddress(area));
+}
