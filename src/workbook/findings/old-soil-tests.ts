@@ -1,8 +1,8 @@
-import { dateText, sheetDateLimit } from "../../core/units/sheet-date";
 import { blocksOf, headLike, rowName, rowsOf, type Block } from "./blocks-of";
 import type { OldSoilTest } from "./finding";
+import { sampledIn, yearOf, type When } from "./sampled-when";
 import { valueAt } from "./sheet-cells";
-import type { ShownValue, WorkbookReading } from "./workbook-reading";
+import type { WorkbookReading } from "./workbook-reading";
 
 const sampledHead = /\bsampled\b|\b(?:sample|sampling|test|lab|report)\w* (?:date|year)\b|^(?:date|year)\b/i;
 const soilHead = /\bph\b|\b(?:p|k|zn|s) ppm\b|\b(?:soil[- ]test|mehlich|bray|olsen|potassium|phosphorus)\b/i;
@@ -10,8 +10,6 @@ const soilHead = /\bph\b|\b(?:p|k|zn|s) ppm\b|\b(?:soil[- ]test|mehlich|bray|ols
 /** Years after which a soil test no longer says much: guides ask for a sample every 2 to 4 years. */
 const oldestYears = 4;
 
-const firstYear = 1950;
-const lastYear = 2199;
 const daysPerYear = 365.25;
 
 /** The day it is read: the year, and the days since the spreadsheet's day 0 (30 December 1899). */
@@ -38,24 +36,7 @@ function inBlock(block: Block, today: Today): OldSoilTest[] {
   });
 }
 
-type When = { readonly year: number } | { readonly serial: number };
-
-/** A year, a day, or words with a year in them. */
-function sampledIn(value: ShownValue): When | undefined {
-  if (typeof value === "string") {
-    const [year] = /\b(?:19|20)\d\d\b/.exec(value) ?? [];
-    return year === undefined ? undefined : { year: Number(year) };
-  }
-  if (typeof value !== "number") return undefined;
-  if (Number.isInteger(value) && value >= firstYear && value <= lastYear) return { year: value };
-  return value >= sheetDateLimit.min && value <= sheetDateLimit.max ? { serial: value } : undefined;
-}
-
 function isOld(when: When, today: Today): boolean {
   if ("year" in when) return today.year - when.year > oldestYears;
   return today.serial - when.serial > oldestYears * daysPerYear;
-}
-
-function yearOf(when: When): number {
-  return "year" in when ? when.year : Number(dateText(when.serial).slice(0, 4));
 }

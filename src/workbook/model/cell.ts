@@ -48,4 +48,6 @@ export const formats = {
   chance: "0%_)",
   ph: "0.0_)",
   date: "yyyy-mm-dd",
+  /** A day, or a year alone. */
+  dateOrYear: "[<3000]0;yyyy-mm-dd",
 } as const;

@@ -1,3 +1,5 @@
+import { serialDay } from "./serial-day";
+
 /** A flooded corn stand of the invented farm, counted in May; every figure is invented. */
 export const standExample = {
   field: "Far Bottoms",
@@ -31,8 +33,3 @@ export const replantTerms = {
   paymentUsdPerAc: 40,
   addedDryingUsdPerBu: 0.1,
 } as const;
-
-/** Day of a spreadsheet, counted from the end of 1899. */
-function serialDay(year: number, month: number, day: number): number {
-  return Math.round((Date.UTC(year, month - 1, day) - Date.UTC(1899, 11, 30)) / 86_400_000);
-}

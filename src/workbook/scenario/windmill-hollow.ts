@@ -1,5 +1,6 @@
 import type { CropKey } from "../../reference/crops";
 import type { TextureKey } from "../../reference/nitrogen";
+import { serialDay } from "./serial-day";
 
 /** A field of the invented farm, as its owner would note it in winter. */
 export interface FieldExample {
@@ -13,6 +14,8 @@ export interface FieldExample {
   readonly appliedP2o5LbPerAc: number;
   readonly appliedK2oLbPerAc: number;
   readonly drainage: string;
+  /** The day the soil sample was taken, as a day of a spreadsheet. */
+  readonly sampledOn: number;
   readonly soilPh: number;
   /** null where the laboratory saw no need to measure it. */
   readonly bufferPh: number | null;
@@ -32,6 +35,9 @@ export interface FieldExample {
 
 export const demoFarmName = "Windmill Hollow Farm";
 
+/** Half of the farm is sampled each fall, after harvest. */
+const sampled = { before: serialDay(2024, 11, 6), last: serialDay(2025, 10, 29) } as const;
+
 /**
  * Windmill Hollow Farm is invented, and so is every figure here: 1,480 acres of corn, soybean and wheat in the
  * Indiana, Michigan and Ohio guide area, where corn has climbed for ten years and soybean has stood still.
@@ -44,6 +50,7 @@ export const demoFields: readonly FieldExample[] = [
     ["soybean", 62],
     [100, 90],
     "good",
+    sampled.last,
     [6.4, 6.9, 34, 138, 14, 3.1],
     ["medium", 12, 3.1, 28, 36],
   ),
@@ -54,6 +61,7 @@ export const demoFields: readonly FieldExample[] = [
     ["soybean", 54],
     [80, 60],
     "poor, no tile",
+    sampled.last,
     [5.9, 6.6, 17, 96, 11, 2.4],
     ["medium", 9, 2.2, 24, 28],
   ),
@@ -64,6 +72,7 @@ export const demoFields: readonly FieldExample[] = [
     ["corn", 205],
     [110, 100],
     "tiled",
+    sampled.before,
     [6.2, 6.7, 22, 121, 16, 3.4],
     ["medium", 11, 2.8, 36, 40],
   ),
@@ -74,6 +83,7 @@ export const demoFields: readonly FieldExample[] = [
     ["corn", 165],
     [60, 80],
     "droughty",
+    sampled.before,
     [5.7, 6.8, 41, 74, 5, 1.3],
     ["sandy", 5, 0.9, 14, 12],
   ),
@@ -84,6 +94,7 @@ export const demoFields: readonly FieldExample[] = [
     ["corn", 198],
     [110, 60],
     "tiled",
+    sampled.before,
     [6.6, null, 29, 164, 18, 3.6],
     ["fine", 14, 3.6, 40, 44],
   ),
@@ -94,6 +105,7 @@ export const demoFields: readonly FieldExample[] = [
     ["soybean", 58],
     [80, 60],
     "fair",
+    sampled.last,
     [6.1, 6.7, 13, 109, 12, 2.7],
     ["medium", 10, 1.9, 26, 30],
   ),
@@ -104,6 +116,7 @@ export const demoFields: readonly FieldExample[] = [
     ["soybean", 60],
     [90, 60],
     "poor, old tile",
+    sampled.before,
     [7.3, null, 19, 187, 22, 4.2],
     ["fine", 16, 1.4, 44, 52],
   ),
@@ -114,6 +127,7 @@ export const demoFields: readonly FieldExample[] = [
     ["wheat", 88],
     [90, 90],
     "good",
+    sampled.before,
     [6.3, 6.8, 26, 132, 13, 2.9],
     ["medium", 11, 2.6, 33, 34],
   ),
@@ -124,6 +138,7 @@ export const demoFields: readonly FieldExample[] = [
     ["soybean", 57],
     [60, 40],
     "fair",
+    sampled.last,
     [6.0, 6.6, 11, 88, 10, 2.2],
     ["medium", 8, 1.6, 22, 24],
   ),
@@ -134,6 +149,7 @@ export const demoFields: readonly FieldExample[] = [
     ["corn", 192],
     [60, 100],
     "floods",
+    sampled.last,
     [6.8, null, 38, 151, 20, 3.9],
     ["fine", 15, 4.0, 38, 46],
   ),
@@ -146,6 +162,7 @@ function field(
   [nextCrop, yieldGoalBuPerAc]: readonly [CropKey, number],
   [appliedP2o5LbPerAc, appliedK2oLbPerAc]: readonly [number, number],
   drainage: string,
+  sampledOn: number,
   [soilPh, bufferPh, phosphorusPpm, potassiumPpm, cecMeq, organicMatterPct]: readonly [
     number,
     number | null,
@@ -166,6 +183,7 @@ function field(
     appliedP2o5LbPerAc,
     appliedK2oLbPerAc,
     drainage,
+    sampledOn,
     soilPh,
     bufferPh,
     phosphorusPpm,

@@ -73,6 +73,18 @@ describe("an old soil test", () => {
       { kind: "oldSoilTest", at: { sheet: "Tests", row: 3, column: 1 }, row: "By words", year: 2019 },
     ]);
   });
+  it("is told by a day written out to the day, and by its year where there is no such day", () => {
+    // 5 March 2027 less four years is 5 March 2023.
+    const rows = [
+      ["Day before", "3/4/2023", 6.5],
+      ["Day after", "2023-03-06", 6.5],
+      ["No such day", "2/30/2021", 6.5],
+    ];
+    expect(found(...rows).map(({ row, year }) => [row, year])).toEqual([
+      ["Day before", 2023],
+      ["No such day", 2021],
+    ]);
+  });
   it("is not one of four years or less, one without a date, or a row without a test", () => {
     // 45 000 is 15 March 2023: ten days short of four years.
     expect(

@@ -3,6 +3,8 @@ import { calculate } from "../../../src/hosts/engine";
 import { findingsIn } from "../../../src/workbook/findings";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";
+import { clientListPlan } from "../../../src/workbook/starters/client-list";
+import { nothingTaken } from "../../../src/workbook/taken-names";
 import { emptied, planOf, typed } from "../starters/shown-sheet";
 import { readingOfPlan } from "./reading-of-plan";
 
@@ -16,6 +18,27 @@ async function found(plan: WorkbookPlan) {
 /** A fresh starter is in order: whatever is asked about it would be asked of everyone. */
 it.each(starters.map(({ key }) => key))("nothing is asked about a fresh %s", async (key) => {
   expect(await found(planOf(key))).toEqual([]);
+});
+
+it.each([
+  ["the farm plan", planOf("farm-plan"), "Soil tests", "Sand Knob"],
+  [
+    "the list of clients",
+    clientListPlan({ withDemo: true }, nothingTaken),
+    "Client list",
+    "Windmill Hollow, home side",
+  ],
+])("%s knows when its fields were sampled, and asks once a sample is old", async (_what, plan, sheet, row) => {
+  const of = async (year: number, serial: number) => {
+    const reading = readingOfPlan(plan, await calculate(plan, allFunctions));
+    return findingsIn(reading, [], { year, serial }).filter(({ kind }) => kind === "oldSoilTest");
+  };
+  // 47,070 is 13 November 2028: the samples of 6 November 2024 are four years and seven days old, those of 2025 are not.
+  const old = await of(2028, 47_070);
+  expect(old).toHaveLength(5);
+  expect(old).toContainEqual(expect.objectContaining({ row, year: 2024, at: expect.objectContaining({ sheet }) }));
+  // 47,058 is 1 November 2028.
+  expect(await of(2028, 47_058)).toEqual([]);
 });
 
 /** The plan with a number over the formula in the first row of a computed column. */

@@ -5,7 +5,11 @@ import {
   readClientList,
   type ClientList,
 } from "../../../src/workbook/starters/client-list";
+import { allFunctions } from "../../../src/functions";
+import { calculate } from "../../../src/hosts/engine";
+import { oldSoilTests } from "../../../src/workbook/findings/old-soil-tests";
 import { nothingTaken } from "../../../src/workbook/taken-names";
+import { readingOfPlan } from "../findings/reading-of-plan";
 import { show } from "./shown-sheet";
 
 jest.setTimeout(60_000);
@@ -116,6 +120,34 @@ describe("a list of clients", () => {
     ]);
   });
 
+  it("takes the date of the sample as a day of the sheet, a day written out or a year, however the column is called", () => {
+    const sampledOn = (head: string, value: ShownValue) => {
+      const list = listOf([
+        ["Client", "Field", "Crop", head],
+        ["A", "North", "corn", value],
+      ]);
+      return list.clients[0]?.problems[0] ?? list.clients[0]?.fields[0]?.sampledOn;
+    };
+    // 45,000 is 15 March 2023.
+    expect(sampledOn("Sampled", 45_000)).toBe(45_000);
+    expect(sampledOn("Sample date", "2023-03-15")).toBe(45_000);
+    expect(sampledOn("Date sampled", "3/15/2023")).toBe(45_000);
+    expect(sampledOn("Soil test year", "2023")).toBe(2023);
+    expect(sampledOn("Test date", "fall 2022")).toBe(2022);
+    expect(sampledOn("Sampled on", null)).toBeNull();
+    expect(sampledOn("Sampled", "last fall")).toBe(
+      'Row 2: the date of the sample is given as a day, such as 2025-10-14, or as a year; got "last fall".',
+    );
+  });
+
+  it("is read without a column for the date of the sample, which older lists do not have", () => {
+    const list = listOf([
+      ["Client", "Field", "Acres", "Crop", "Soil pH", "P ppm"],
+      ["A", "North", 80, "corn", 6.2, 22],
+    ]);
+    expect(list.clients[0]).toMatchObject({ problems: [], fields: [{ sampledOn: null, soilPh: 6.2 }] });
+  });
+
   it("leaves out a test in pounds, which a guide would read as twice the ppm", () => {
     const list = listOf([
       ["Client", "Field", "Crop", "P lb/ac"],
@@ -143,9 +175,10 @@ describe("the budget of one client of a list", () => {
       "P ppm",
       "K ppm",
       "CEC",
+      "Sampled",
     ],
-    ["Mill side", "Mill Road", "soybean", 227, 57, 600, 10, 6.0, 6.6, 11, 88, 10],
-    ["Mill side", "North Flat", "soybean", 203, null, null, 10, 7.3, null, 19, null, 22],
+    ["Mill side", "Mill Road", "soybean", 227, 57, 600, 10, 6.0, 6.6, 11, 88, 10, 2021],
+    ["Mill side", "North Flat", "soybean", 203, null, null, 10, 7.3, null, 19, null, 22, 45_950],
   ]).clients;
   if (!client) throw new Error("no client");
 
@@ -164,6 +197,14 @@ describe("the budget of one client of a list", () => {
     expect(tested("North Flat", "P2O5 by guide lb/ac")).toBe("waits for yield");
     // Without a yield North Flat has no break-even yet.
     expect(book.errors().filter((error) => !error.endsWith("#N/A"))).toEqual([]);
+  });
+
+  it("keeps the date of the sample, so that an old test is asked about", async () => {
+    const plan = clientPlan(client, choices, nothingTaken);
+    const reading = readingOfPlan(plan, await calculate(plan, allFunctions));
+    // 45,950 is 20 October 2025; 46,451 is 5 March 2027.
+    const old = oldSoilTests(reading, { year: 2027, serial: 46_451 });
+    expect(old.map(({ at, row, year }) => [at.sheet, row, year])).toEqual([["Soil tests", "Mill Road", 2021]]);
   });
 
   it("carries name, date and note to the page that is handed over", async () => {
@@ -211,7 +252,7 @@ it("reads its own starter sheet: three sides of the invented farm, nothing wrong
     cells[column] = typeof content === "object" ? null : (content ?? null);
   }
   const list = listOf(Array.from(values, (row) => Array.from(row ?? [], (value) => value ?? null)));
-  expect(list.columns.at.size).toBe(14);
+  expect(list.columns.at.size).toBe(15);
   expect(list.clients.map(({ name, fields, problems }) => [name, fields.length, problems])).toEqual([
     ["Windmill Hollow, home side", 5, []],
     ["Windmill Hollow, mill side", 4, []],

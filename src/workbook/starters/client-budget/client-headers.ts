@@ -56,6 +56,7 @@ export const clientTests = headersOf("ClientTests", {
   field: "Field",
   crop: "Crop",
   goal: "Yield bu/ac",
+  sampled: "Sampled",
   ph: "Soil pH",
   bufferPh: "Buffer pH",
   phosphorus: "P ppm",

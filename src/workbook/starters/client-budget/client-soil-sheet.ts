@@ -8,6 +8,7 @@ import { formats, type Allow } from "../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
+import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
 import { clientFields, clientTests } from "./client-headers";
 import { cropOfClientField, ofClientField } from "./client-lookup";
@@ -60,6 +61,7 @@ function testColumns({ tests }: ClientSoil) {
   const test = (key: "soilPh" | "bufferPh" | "cecMeq" | "organicMatterPct", format: string, allow: Allow) =>
     typedNumber(pick(tests, key), { width: 10, format, allow });
   return {
+    sampled: sampledColumn(pick(tests, "sampledOn")),
     ph: test("soilPh", formats.ph, ph),
     bufferPh: test("bufferPh", formats.ph, within(limits.bufferPh, "Buffer pH")),
     phosphorus: typedNumber(pick(tests, "phosphorusPpm"), {

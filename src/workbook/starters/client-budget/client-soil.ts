@@ -9,6 +9,8 @@ import { labelsOf } from "../labels-of";
 /** A soil test of a field; null: not in the report. */
 export interface ClientTest {
   readonly field: string;
+  /** The day of the sample as the sheet counts days, or only its year. */
+  readonly sampledOn: number | null;
   readonly soilPh: number | null;
   readonly bufferPh: number | null;
   readonly phosphorusPpm: number | null;

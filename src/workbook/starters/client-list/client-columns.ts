@@ -9,6 +9,7 @@ const headWords = {
   yield: /^(planned )?yield( goal| target)?( bu ac| bushels?)?$/,
   cost: /^(all )?costs?\b/,
   price: /^(cash |planned )?price\b/,
+  sampled: /^(date |year )?sampled( on| in)?$|^(soil )?(sample|sampling|test|lab) (date|year)$/,
   ph: /^(soil |water )?ph( in water| 1 1)?$/,
   bufferPh: /buffer|^bph$|^lime (test )?index$/,
   phosphorus: /^(soil test )?(p|phosphorus)( test)?( m3| mehlich 3)?( ppm| lb ac)?$/,

@@ -9,6 +9,7 @@ import { planWorkbook } from "../../plan-workbook";
 import type { WorkbookPlan } from "../../plan";
 import type { TakenNames } from "../../taken-names";
 import { choiceLimits } from "../choices";
+import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
 
 export const clientList = headersOf("ClientList", {
@@ -19,6 +20,7 @@ export const clientList = headersOf("ClientList", {
   yield: "Yield goal bu/ac",
   cost: "Costs before hauling $/ac",
   price: "Price $/bu",
+  sampled: "Sampled",
   ph: "Soil pH",
   bufferPh: "Buffer pH",
   phosphorus: "P ppm",
@@ -120,6 +122,7 @@ function soilColumns(fields: readonly FieldExample[]) {
     what: string,
   ) => typedNumber(values, { width: 9, format, allow: within(limit, what) });
   return {
+    sampled: sampledColumn(pick(fields, "sampledOn")),
     ph: test(pick(fields, "soilPh"), formats.ph, limits.soilPh, "Soil pH in water"),
     bufferPh: test(pick(fields, "bufferPh"), formats.ph, limits.bufferPh, "Buffer pH"),
     phosphorus: test(pick(fields, "phosphorusPpm"), formats.whole, limits.soilTestP, "Soil-test phosphorus"),

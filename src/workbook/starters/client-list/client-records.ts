@@ -5,6 +5,7 @@ import { describeFault } from "../../../functions/frame/describe-fault";
 import { parseNumber } from "../../../functions/frame/parse-number";
 import { cropWords } from "../../../functions/words";
 import { crops } from "../../../reference/crops";
+import { sampledIn } from "../../findings/sampled-when";
 import type { SheetReading, ShownValue } from "../../findings/workbook-reading";
 import { choiceLimits } from "../choices";
 import { findClientColumns, type ClientColumn, type ClientColumns } from "./client-columns";
@@ -19,6 +20,8 @@ export interface ListedField {
   readonly yieldBuPerAc: number | null;
   readonly costUsdPerAc: number | null;
   readonly priceUsdPerBu: number | null;
+  /** The day of the soil sample as the sheet counts days, or only its year. */
+  readonly sampledOn: number | null;
   readonly soilPh: number | null;
   readonly bufferPh: number | null;
   readonly phosphorusPpm: number | null;
@@ -71,9 +74,13 @@ class RowCells {
     private readonly columns: ClientColumns,
   ) {}
 
-  text(column: ClientColumn): string {
+  value(column: ClientColumn): ShownValue {
     const index = this.columns.at.get(column);
-    const value = index === undefined ? null : (this.cells[index] ?? null);
+    return index === undefined ? null : (this.cells[index] ?? null);
+  }
+
+  text(column: ClientColumn): string {
+    const value = this.value(column);
     return value === null ? "" : String(value).trim();
   }
 
@@ -125,6 +132,7 @@ function fieldOf(row: RowCells): ListedField {
     yieldBuPerAc: row.amount("yield", limits.yieldAny),
     costUsdPerAc: row.amount("cost", limits.price),
     priceUsdPerBu: row.amount("price", { ...choiceLimits.priceUsdPerBu, unit: "$/bu" }),
+    sampledOn: sampledOn(row),
     soilPh: row.amount("ph", limits.soilPh),
     bufferPh: row.amount("bufferPh", limits.bufferPh),
     phosphorusPpm: row.amount("phosphorus", limits.soilTestP),
@@ -132,6 +140,15 @@ function fieldOf(row: RowCells): ListedField {
     cecMeq: row.amount("cec", limits.cec),
     organicMatterPct: row.amount("organicMatter", limits.share),
   };
+}
+
+function sampledOn(row: RowCells): number | null {
+  const shown = row.value("sampled");
+  if (shown === null || String(shown).trim() === "") return null;
+  const when = sampledIn(shown) ?? sampledIn(Number(shown));
+  if (when !== undefined) return "year" in when ? when.year : when.serial;
+  row.refuse(`the date of the sample is given as a day, such as 2025-10-14, or as a year; got "${String(shown)}".`);
+  return null;
 }
 
 function cropOf(row: RowCells): string {

@@ -50,6 +50,7 @@ export const fieldTable = headersOf("Fields", {
 
 export const soilTable = headersOf("SoilTests", {
   field: "Field",
+  sampled: "Sampled",
   ph: "Soil pH",
   bufferPh: "Buffer pH",
   phosphorus: "P ppm",

@@ -12,6 +12,7 @@ import type { ModelRule } from "../../model/rule";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { labelsOf } from "../labels-of";
+import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
@@ -75,6 +76,7 @@ function acidityColumns({ fields }: FarmContext) {
   const known = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
   return {
     field: typedWords(pick(fields, "field"), { width: 18, allow: known, note: notes.field }),
+    sampled: sampledColumn(pick(fields, "sampledOn")),
     ph: typedNumber(pick(fields, "soilPh"), {
       width: 9,
       format: formats.ph,
