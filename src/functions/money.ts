@@ -74,7 +74,12 @@ export const breakEvenGain = worksheetFunction({
   name: "BREAKEVENGAIN",
   family: "money",
   summary: "Bushels per acre a practice must add to pay for itself.",
-  asks: ["how many bushels to pay for fungicide", "gain to pay for a practice", "break-even bushels"],
+  asks: [
+    "how many bushels to pay for fungicide",
+    "gain to pay for a practice",
+    "break-even bushels",
+    "how much more yield pays for it",
+  ],
   args: {
     cost: quantity(moneyLimits.costPerAc, { says: "cost of the practice, less what it saves" }),
     price,

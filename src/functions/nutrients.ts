@@ -122,7 +122,7 @@ export const rotationBalance = worksheetFunction({
   family: "nutrients",
   summary: "Pounds of a nutrient applied less removed over the years of a rotation.",
   asks: [
-    "am I feeding the rotation enough",
+    "am I feeding the rotation enough or mining the ground",
     "applied less removed",
     "is potash running down",
     "nutrient balance over years",
@@ -172,7 +172,12 @@ export const testDrift = worksheetFunction({
   name: "TESTDRIFT",
   family: "nutrients",
   summary: "Soil test to expect after a nutrient balance has worked on it.",
-  asks: ["where will my soil test go", "how fast does soil test potassium fall", "pounds to raise a test one ppm"],
+  asks: [
+    "where will my soil test go",
+    "how fast does soil test potassium fall",
+    "pounds to raise a test one ppm",
+    "soil test after some years",
+  ],
   args: {
     soilTest: quantity(limits.soilTestK, { says: "soil-test P or K now" }),
     balance: quantity(limits.balance, { says: "pounds applied less removed, P2O5 or K2O" }),

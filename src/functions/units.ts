@@ -59,7 +59,7 @@ export const bushelWeight = worksheetFunction({
   name: "BUSHELWEIGHT",
   family: "units",
   summary: "What a trade bushel of a crop weighs.",
-  asks: ["how much does a bushel weigh", "pounds in a bushel of wheat", "standard bushel weight"],
+  asks: ["how much does a bushel weigh", "pounds in a bushel", "standard bushel weight"],
   args: { crop: choice(grainWords, { says: "crop or grain" }) },
   returns: { shape: "one", unit: "lb/bu", says: "the weight that a bushel is paid on, whatever the test weight" },
   sources: [

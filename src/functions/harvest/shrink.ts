@@ -32,7 +32,7 @@ export const grainShrink = worksheetFunction({
   name: "GRAINSHRINK",
   family: "harvest",
   summary: "Bushels left after drying to the market moisture.",
-  asks: ["how much does corn shrink", "dry bushels from wet bushels", "moisture shrink"],
+  asks: ["how much does corn shrink", "dry bushels from wet bushels", "moisture shrink", "weight lost to moisture"],
   args: { bushels, moisture, crop, handlingLoss, marketMoisture, shrinkPerPoint },
   returns: { shape: "one", unit: "bu", says: "dry bushels" },
   sources: ["dry-matter-balance", "extension-handling-loss", "sdsu-shrink-2020", "uwex-bushels-test-weight"],

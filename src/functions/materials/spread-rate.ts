@@ -7,7 +7,12 @@ export const spreadRate = worksheetFunction({
   name: "SPREADRATE",
   family: "materials",
   summary: "Pounds per acre a dry spreader puts on, from what it spread over a measured run.",
-  asks: ["calibrate the spreader", "how many pounds is the spreader putting on", "spreader pan test"],
+  asks: [
+    "calibrate the spreader",
+    "how many pounds is the spreader putting on",
+    "spreader pan test",
+    "set the fertilizer spreader",
+  ],
   args: {
     poundsCaught: quantity(materialLimits.poundsCaught, { says: "pounds spread or caught over the run" }),
     swath: quantity(materialLimits.swath, { says: "width one pass covers, from the middle of one pass to the next" }),

@@ -22,7 +22,12 @@ export const practiceDecision = worksheetFunction({
   name: "PRACTICEDECISION",
   family: "practices",
   summary: "Whether to adopt a practice, test it on strips first, or skip it, and why.",
-  asks: ["should I adopt this practice", "which practices should I test", "is it worth doing"],
+  asks: [
+    "should I adopt this practice",
+    "which practices should I test",
+    "is it worth doing",
+    "run a trial or buy now",
+  ],
   args: {
     ...gainRange,
     cost,

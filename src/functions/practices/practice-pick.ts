@@ -21,7 +21,12 @@ export const practicePick = worksheetFunction({
   name: "PRACTICEPICK",
   family: "practices",
   summary: "The set of practices that nets most within a budget, proved best.",
-  asks: ["which practices within my budget", "best combination of inputs", "where should I spend the next dollars"],
+  asks: [
+    "which practices within my budget",
+    "best combination of inputs",
+    "where should I spend the next dollars",
+    "where does money go first",
+  ],
   args: {
     costs: listWithGaps(quantity(practiceLimits.cost, { says: "cost" }), { says: "cost of each practice, one a cell" }),
     gains: listWithGaps(quantity(practiceLimits.gain, { says: "gain" }), {

@@ -49,7 +49,12 @@ export const weedFreePeriod = worksheetFunction({
   name: "WEEDFREEPERIOD",
   family: "protection",
   summary: "Crop stages by which weeds have to be out, or between which none may stand.",
-  asks: ["when do weeds hurt corn", "critical weed-free period", "how long can I wait to spray weeds"],
+  asks: [
+    "when do weeds hurt corn",
+    "critical weed-free period",
+    "how long can I wait to spray weeds",
+    "when must I kill the weeds",
+  ],
   args: { crop },
   returns: { shape: "table", unit: "", says: "a row per study and condition: the stage" },
   sources: [...new Set(weedFreePeriods.rows.map(({ source }) => source))],

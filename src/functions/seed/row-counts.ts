@@ -40,7 +40,7 @@ export const standCount = worksheetFunction({
   name: "STANDCOUNT",
   family: "seed",
   summary: "Plants per acre from counts along the row.",
-  asks: ["how many plants do I have", "stand count", "plants per acre from a count"],
+  asks: ["how many plants do I have", "stand count", "plants per acre from a count", "plants in 1/1000 acre"],
   args: {
     counts,
     rowWidth,

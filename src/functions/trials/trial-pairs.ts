@@ -15,7 +15,12 @@ export const trialPairs = worksheetFunction({
   name: "TRIALPAIRS",
   family: "trials",
   summary: "Gain of treated over untreated strips in pairs, its likely range, and the chance that it pays.",
-  asks: ["did the treatment work", "did my strip trial pay", "check against treated", "is the yield difference real"],
+  asks: [
+    "did the treated strips beat the check",
+    "did my strip trial pay",
+    "check against treated",
+    "is the yield difference real",
+  ],
   args: {
     check: yields("yields of the untreated strips, a cell per pair; blank where a strip was lost"),
     treated: yields("yields of the treated strips, in the same order of pairs"),

@@ -1,6 +1,8 @@
 import { allFunctions } from "../../../src/functions";
 import { searchFunctions } from "../../../src/taskpane/pane/find/search";
-import { indexOf } from "../../../src/taskpane/pane/find/search-index";
+import { gatheredWords } from "../../../src/taskpane/pane/find/deep-words";
+import { indexOf, tellingStems } from "../../../src/taskpane/pane/find/search-index";
+import { growerQuestions } from "./grower-questions";
 
 const index = indexOf(allFunctions);
 const ask = (query: string) => searchFunctions(index, query);
@@ -30,6 +32,22 @@ describe("searchFunctions", () => {
     const questions = allFunctions.flatMap((fn) => (fn.asks ?? []).slice(0, 1).map((question) => ({ fn, question })));
     const missed = questions.filter(({ fn, question }) => !found(misspelled(question)).slice(0, 5).includes(fn.name));
     expect(missed.length).toBeLessThan(questions.length / 10);
+  });
+
+  it.each(growerQuestions)("answers “%s” with %s among the first three", (question, name) => {
+    expect(found(question).slice(0, 3)).toContain(name);
+  });
+
+  it("is asked there in words of a grower's own, over every family", () => {
+    const declared = new Set(allFunctions.flatMap(({ asks = [] }) => asks));
+    expect(growerQuestions.filter(([question]) => declared.has(question))).toEqual([]);
+    const asked = new Set(growerQuestions.map(([, name]) => name));
+    const families = new Set(allFunctions.filter(({ name }) => asked.has(name)).map(({ family }) => family));
+    expect(families).toEqual(new Set(allFunctions.map(({ family }) => family)));
+  });
+
+  it("passes over a word that stands nowhere when the others say enough", () => {
+    expect(found("zeppelin lime")[0]).toBe(found("lime")[0]);
   });
 
   it.each([
@@ -85,5 +103,36 @@ describe("words behind the declarations", () => {
 
   it("do not come before what a person asks", () => {
     expect(names("how much lime")[0]).toBe("LIMENEED");
+  });
+});
+
+describe("the sheets that the starters write", () => {
+  let behind: ReturnType<typeof indexOf>;
+  let deep: Awaited<ReturnType<typeof gatheredWords>>;
+  beforeAll(async () => {
+    deep = await gatheredWords();
+    behind = indexOf(allFunctions, deep);
+  }, 60_000);
+  const names = (query: string): string[] => searchFunctions(behind, query).found.map(({ fn }) => fn.name);
+
+  it("lead from the heading of a column to a function that fills it, among the first three", () => {
+    const fillers = new Map<string, string[]>();
+    for (const [name, { columns }] of deep) {
+      // "Why" alone says nothing that could be searched.
+      for (const heading of columns.filter((text) => tellingStems(text).length > 0))
+        fillers.set(heading, [...(fillers.get(heading) ?? []), name]);
+    }
+    const missed = [...fillers].filter(
+      ([heading, fns]) =>
+        !names(heading)
+          .slice(0, 3)
+          .some((name) => fns.includes(name)),
+    );
+    expect(missed).toEqual([]);
+    expect(fillers.size).toBeGreaterThan(50);
+  });
+
+  it.each(growerQuestions)("still answer “%s” with %s among the first three", (question, name) => {
+    expect(names(question).slice(0, 3)).toContain(name);
   });
 });

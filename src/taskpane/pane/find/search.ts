@@ -38,7 +38,7 @@ interface Scored extends Found {
 const closePhrase = 0.6;
 
 /** At least this share of what was asked has to be answered. */
-const leastShare = 0.5;
+const leastShare = 0.35;
 
 /** Functions that answer a question in plain words, best first. Nothing asked gives all, in their order. */
 export function searchFunctions(index: SearchIndex, query: string): SearchResult {
@@ -73,7 +73,14 @@ function wantedWord(index: SearchIndex, word: string): Wanted {
       answers.set(here, Math.max(close, answers.get(here) ?? 0));
     }
   }
-  return { answers, telling: index.telling(word) };
+  return { answers, telling: tellingOf(answers, index) };
+}
+
+/** How telling a word is by what answers it best. One that stands nowhere tells nothing: the others still may. */
+function tellingOf(answers: ReadonlyMap<string, number>, index: SearchIndex): number {
+  const closest = Math.max(0, ...answers.values());
+  const best = [...answers].filter(([, close]) => close === closest);
+  return best.length === 0 ? 0 : Math.min(...best.map(([here]) => index.telling(here)));
 }
 
 function answersTo({ known }: SearchIndex, word: string, share: number): Map<string, number> {

@@ -1,6 +1,6 @@
 /** How English is searched: words that say nothing, and words that growers use for one another. */
 export const search = {
-  idle: "a about actually ain all am an and any are aren at be been but by can could did didn do does doesn doing don for from get gets give gives going gonna got had has have having here how i if in into is isn it its just kind know let like ll look looking many may me might more most much must my need needs of off on or other our out over per please put re really right same shall should so some still take tell than that the their them then there these they thing this those to too up use ve very want wanted was we were what whats when where which while who why will with without work worked would you your",
+  idle: "a about actually ain all am an and any are aren at be been but by can could did didn do does doesn doing don eight five four nine seven six ten for from get gets give gives goes going gonna got had has have having here how i if in into is isn it its just kind know let like ll look looking many may me might more most much must my need needs of off on or other our out over per please put re really right same shall should so some still take tell than that the their them then there these they thing this those to too up use ve very want wanted was we were what whats when where which while who why will with without work worked would you your",
   /** Each line: words that mean the same on a farm. */
   alike: [
     ["potassium", "potash", "k", "k2o"],
@@ -21,7 +21,7 @@ export const search = {
     ["tile", "drain", "drainage"],
     ["rent", "lease"],
     ["return", "profit", "pay", "pays"],
-    ["cost", "price", "dollars", "expense"],
+    ["cost", "price", "dollars", "expense", "bill"],
     ["loan", "borrow", "borrowing"],
     ["horsepower", "hp"],
     ["machine", "machinery", "equipment"],
@@ -35,6 +35,12 @@ export const search = {
     ["gallon", "gal"],
     ["moisture", "wet", "water"],
     ["worth", "value"],
-    ["convert", "change"],
+    ["convert", "change", "turn"],
+    ["loss", "lose", "lost"],
+    ["oil", "adjuvant", "surfactant"],
+    ["hold", "keep", "store", "storage"],
+    ["haul", "carry", "remove", "removal"],
+    ["big", "size", "large"],
+    ["plot", "trial"],
   ],
 } as const;
