@@ -3,6 +3,8 @@ import { HostError } from "../port";
 /** What happened and what to do, by the code that Excel gives; its own wording is for programmers. */
 const sentences: Readonly<Record<string, string>> = {
   AccessDenied: "Excel does not allow changes here: the workbook or sheet is protected or open for reading only.",
+  InvalidOperation:
+    "Excel does not do that with these cells: they may be part of an array formula or of a merged cell.",
   InvalidOperationInCellEditMode: "A cell is being typed in. Press Enter or Esc in the sheet, then try again.",
   InvalidSelection: "Select one block of cells, then try again.",
   InvalidReference: "Excel does not find that range in this workbook.",

@@ -1,4 +1,4 @@
-import type { CellContent, CellPlace } from "./workbook-reading";
+import type { CellPlace } from "./workbook-reading";
 
 /** Something in a workbook that is missing or doubtful, as plain facts; the pane words it. */
 export type Finding =
@@ -100,12 +100,23 @@ export interface ErrorCells extends At {
   readonly cells: readonly CellPlace[];
 }
 
-/** Cells that show #NAME?. */
+/** Cells that show #NAME?, or would if they did not catch it. */
 export interface UnknownName extends At {
   readonly kind: "unknownName";
   /** Names called that are like ours but are none of ours. */
   readonly misspelled: readonly string[];
   /** Cells with a function of ours that the spreadsheet did not know when they were written. */
-  readonly mendable: readonly { readonly place: CellPlace; readonly formula: CellContent }[];
+  readonly mendable: readonly Mendable[];
+  /** Those that show #NAME?. */
   readonly cells: readonly CellPlace[];
+  /** How many of the mendable ones do not show it. */
+  readonly hidden: number;
+}
+
+export interface Mendable {
+  readonly place: CellPlace;
+  /** What stands there. */
+  readonly was: string;
+  /** What is to stand there: the same, with our names as they are typed. */
+  readonly formula: string;
 }

@@ -3,7 +3,7 @@ import type { Finding, FindingKind } from "../../../workbook/findings";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { lookOver, todayOf } from "./look-over";
-import { cellsBefore, cellsToMend, outcomeOf, writeCells } from "./mending";
+import { cellsBefore, cellsToMend, isAmong, mendCells, outcomeOf, writeCells } from "./mending";
 import { addressOf, placeInWords } from "./snapshot";
 import type { CheckState } from "./state";
 
@@ -88,8 +88,10 @@ export const mend: Action = {
     const finding = findingAt(desk, value);
     if (!finding) return;
     const done = await trying(async () => {
-      await writeCells(desk.host, cellsToMend(finding));
-      return { said: await outcomeOf(finding, desk.host), before: cellsBefore(finding) };
+      const refused = await mendCells(desk.host, cellsToMend(finding));
+      const before = cellsBefore(finding).filter(({ place }) => !isAmong(refused, place));
+      const said = await outcomeOf(finding, desk.host, refused);
+      return { said, before: before.length > 0 ? before : undefined };
     });
     await afterWriting(desk, done);
   },

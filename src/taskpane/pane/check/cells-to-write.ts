@@ -10,6 +10,14 @@ export interface CellToWrite {
 
 /** Cells as few blocks: those below each other in a column go together. */
 export function blocksOfCells(cells: readonly CellToWrite[]): WrittenBlock[] {
+  return runsOfCells(cells).flatMap((run) => {
+    const [first] = run;
+    return first ? [{ address: addressOf(first.place), rows: run.map(({ content }) => [written(content)]) }] : [];
+  });
+}
+
+/** Cells below each other in a column, from the first to the last. */
+export function runsOfCells(cells: readonly CellToWrite[]): CellToWrite[][] {
   const sorted = [...cells].sort(({ place: a }, { place: b }) =>
     a.sheet === b.sheet ? a.column - b.column || a.row - b.row : a.sheet < b.sheet ? -1 : 1,
   );
@@ -19,10 +27,7 @@ export function blocksOfCells(cells: readonly CellToWrite[]): WrittenBlock[] {
     if (above && isBelow(cell.place, above.place)) runs.at(-1)?.push(cell);
     else runs.push([cell]);
   }
-  return runs.flatMap((run) => {
-    const [first] = run;
-    return first ? [{ address: addressOf(first.place), rows: run.map(({ content }) => [written(content)]) }] : [];
-  });
+  return runs;
 }
 
 function isBelow(place: CellPlace, above: CellPlace): boolean {

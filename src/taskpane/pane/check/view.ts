@@ -1,4 +1,4 @@
-import type { Finding, FindingKind } from "../../../workbook/findings";
+import type { Finding, FindingKind, UnknownName } from "../../../workbook/findings";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { numberText } from "../number-text";
@@ -115,7 +115,7 @@ function mendButton({ finding, index }: Listed, state: PaneState): HTMLElement {
 function question({ finding, index }: Listed, state: PaneState): HTMLElement {
   const [asks, yes] =
     finding.kind === "unknownName"
-      ? [say.repairQuestion(finding.mendable.length, finding.at.sheet), say.repairYes]
+      ? [say.repairQuestion(finding.mendable.length, finding.at.sheet, respelled(finding)), say.repairYes]
       : [say.putBackQuestion(placeInWords(finding.at), typedValue(finding)), say.putBackYes];
   return element(
     "div",
@@ -128,6 +128,11 @@ function question({ finding, index }: Listed, state: PaneState): HTMLElement {
       button(leaveIt, state),
     ),
   );
+}
+
+/** How many formulas get another spelling of our names. */
+function respelled({ mendable }: UnknownName): number {
+  return mendable.filter(({ was, formula }) => was !== formula).length;
 }
 
 function typedValue(finding: Finding): string {

@@ -1,11 +1,14 @@
 import { families, type Family } from "../../../functions/frame/declaration";
+import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { headingId } from "../parts/text";
 import { changeFind } from "./change-find";
+import { headingOfSelection } from "./column-heading";
 import { gatheredWords } from "./deep-words";
 import { formActions } from "./form-actions";
 import { withRecent } from "./recent";
+import type { FindState } from "./state";
 
 const say = words.find;
 
@@ -15,7 +18,7 @@ export const search: Action = {
   label: "",
   allowed: always,
   perform(desk, value) {
-    changeFind(desk, { query: value, allFound: false });
+    changeFind(desk, { query: value, allFound: false, columnRefused: undefined });
     gatherDeepWords(desk);
   },
 };
@@ -29,11 +32,33 @@ function gatherDeepWords(desk: Desk): void {
   void gatheredWords().then((deep) => changeFind(desk, { deep }));
 }
 
+/** Looks for functions by the heading of the column that the selected cell stands in. */
+export const searchColumn: Action = {
+  name: "find.column",
+  label: say.searchColumn,
+  allowed: always,
+  async perform(desk) {
+    changeFind(desk, await columnSearch(desk), "find-query");
+    gatherDeepWords(desk);
+  },
+};
+
+async function columnSearch(desk: Desk): Promise<Partial<FindState>> {
+  try {
+    const { address, heading } = await headingOfSelection(desk.host);
+    if (heading === undefined) return { columnRefused: say.noHeading(address) };
+    return { query: heading, allFound: false, columnRefused: undefined };
+  } catch (thrown) {
+    if (thrown instanceof HostError) return { columnRefused: thrown.message };
+    throw thrown;
+  }
+}
+
 export const clearSearch: Action = {
   name: "find.clear",
   label: say.clear,
   allowed: always,
-  perform: (desk) => changeFind(desk, { query: "", allFound: false }, "find-query"),
+  perform: (desk) => changeFind(desk, { query: "", allFound: false, columnRefused: undefined }, "find-query"),
 };
 
 /** Lists what else was found, and goes on from where the list ended. */
@@ -96,6 +121,7 @@ function isFamily(value: string): value is Family {
 
 export const findActions: readonly Action[] = [
   search,
+  searchColumn,
   clearSearch,
   showAllFound,
   toggleFamily,

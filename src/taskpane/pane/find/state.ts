@@ -7,6 +7,8 @@ export interface FindState {
   readonly query: string;
   /** Whether all that was found is listed, or only the best. */
   readonly allFound: boolean;
+  /** Why the column of the selected cell could not be searched for. */
+  readonly columnRefused?: string | undefined;
   readonly openFamilies: readonly Family[];
   /** Name of the function whose page is open. */
   readonly shown?: string | undefined;

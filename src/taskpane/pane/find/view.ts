@@ -6,7 +6,7 @@ import { button } from "../parts/button";
 import { hintId } from "../parts/field";
 import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
-import { clearSearch, rowId, search, showAllFound, showFunction, toggleFamily } from "./actions";
+import { clearSearch, rowId, search, searchColumn, showAllFound, showFunction, toggleFamily } from "./actions";
 import { functionPage } from "./function-page";
 import type { Found, SearchResult } from "./search";
 import { searchAll } from "./search-memo";
@@ -31,7 +31,7 @@ function listView(state: PaneState): HTMLElement {
     viewHeading("find", say.title),
     element("p", { class: "lead" }, say.lead(allFunctions.length)),
     searchBox(state),
-    element("p", { class: "count", role: "status" }, result ? countLine(result) : ""),
+    element("p", { class: "count", role: "status" }, state.find.columnRefused ?? (result ? countLine(result) : "")),
     result ? foundList(result, state) : [recentList(state), familyList(state)],
   );
 }
@@ -50,7 +50,12 @@ function searchBox(state: PaneState): HTMLElement {
       "aria-describedby": hintId("find-query"),
       "data-action": search.name,
     }),
-    state.find.query ? button(clearSearch, state, { look: "quiet" }) : undefined,
+    element(
+      "div",
+      { class: "side-by-side" },
+      button(searchColumn, state, { look: "quiet" }),
+      state.find.query ? button(clearSearch, state, { look: "quiet" }) : undefined,
+    ),
   );
 }
 

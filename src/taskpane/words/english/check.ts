@@ -60,19 +60,24 @@ const kinds: Readonly<Record<FindingKind, { readonly head: string; readonly why:
   },
 };
 
+function mendableSentence(mendable: number, cells: number): string {
+  const who = mendable < cells ? `${mendable} of them call` : cells === 1 ? "It calls" : "They call";
+  return `${who} a Loamsheet function and can be written once more.`;
+}
+
 /** Each finding in a sentence. */
 const found = {
-  unknownName: ({ cells, misspelled, mendable }: UnknownName) =>
+  unknownName: ({ cells, misspelled, mendable, hidden }: UnknownName) =>
     [
-      `${many(cells.length, "cell shows", "cells show")} #NAME?.`,
+      cells.length > 0 ? `${many(cells.length, "cell shows", "cells show")} #NAME?.` : "",
       misspelled.length > 0
         ? `No function is called ${listed(misspelled.map((name) => `LOAM.${name}`))}: look it up in Find a function.`
         : "",
-      mendable.length > 0
-        ? `${mendable.length === cells.length ? (cells.length === 1 ? "It calls" : "They call") : `${mendable.length} of them call`} a Loamsheet function and can be written once more.`
-        : misspelled.length === 0
-          ? "The name is none of ours: check its spelling."
-          : "",
+      mendable.length > hidden ? mendableSentence(mendable.length - hidden, cells.length) : "",
+      hidden > 0
+        ? `${many(hidden, "formula calls", "formulas call")} a Loamsheet function and may show an old answer or none in its place: ${hidden === 1 ? "it" : "they"} can be written once more too.`
+        : "",
+      mendable.length === 0 && misspelled.length === 0 ? "The name is none of ours: check its spelling." : "",
     ]
       .filter((part) => part !== "")
       .join(" "),
@@ -120,15 +125,22 @@ export const check = {
   putBackYes: "Write the formula",
   repair: "Repair the formulas",
   repairLabel: (sheet: string) => `Repair the formulas on ${sheet}`,
-  repairQuestion: (count: number, sheet: string) =>
-    `Write ${many(count, "formula", "formulas")} on ${sheet} once more, unchanged? The spreadsheet then looks their functions up again.`,
+  repairQuestion: (count: number, sheet: string, respelled: number) =>
+    `Write ${many(count, "formula", "formulas")} on ${sheet} once more${respelled === 0 ? ", unchanged" : ""}? ${respelled === 0 ? "" : `In ${respelled === count ? (count === 1 ? "it" : "them") : respelled} the name gets back the spelling LOAM., which the file had lost. `}The spreadsheet then looks their functions up again.`,
   repairYes: "Write them again",
   keep: "Leave it",
   putBackDone: (address: string) => `The formula stands in ${address} again.`,
-  repairDone: (mended: number, count: number) =>
-    mended === count
-      ? `${many(count, "formula was", "formulas were")} written again; all give an answer.`
-      : `${many(count, "formula was", "formulas were")} written again; ${mended} give an answer, ${count - mended} still show #NAME?. Close and open the pane, then try once more.`,
+  repairDone: (written: number, still: number, refused: readonly string[]) =>
+    [
+      written === 0
+        ? ""
+        : `${many(written, "formula was", "formulas were")} written again${still === 0 ? "; none shows #NAME? any more." : `; ${still} still ${still === 1 ? "shows" : "show"} #NAME?. Close and open the pane, then try once more.`}`,
+      refused.length === 0
+        ? ""
+        : `The spreadsheet keeps ${listed(refused)} as ${refused.length === 1 ? "it is" : "they are"}: where braces { } stand around the formula, select all of its cells, press F2 and then Ctrl+Shift+Enter.`,
+    ]
+      .filter((part) => part !== "")
+      .join(" "),
   undo: "Undo what was written",
   undone: "It is as it was before.",
 };

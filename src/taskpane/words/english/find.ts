@@ -10,6 +10,9 @@ export const find = {
   searchLabel: "What do you want to work out?",
   searchHint: "A question such as “what does drying cost”, a name, or the heading of a column.",
   clear: "Clear the search",
+  searchColumn: "Search for the selected column",
+  noHeading: (address: string) =>
+    `No heading stands above ${address}. Select a cell of a column with a heading, or type what you look for.`,
   found: (count: number) =>
     count === 0 ? "No function found." : count === 1 ? "1 function found." : `${count} functions found.`,
   readAs: (typed: string, taken: string) => `“${typed}” is read as “${taken}”.`,

@@ -69,7 +69,9 @@ export class MemoryRange {
   }
 
   set Formulas(block: unknown[][]) {
-    this.write(block, (row, column, typed) => this.sheet.cells.type(row, column, typed, this.sheet.book));
+    this.sheet.refusePartOfArray(this.area);
+    this.sheet.book.entered.push(this.Address);
+    this.write(block, (row, column, typed) => this.sheet.type(row, column, typed));
   }
 
   get Values(): unknown[][] {

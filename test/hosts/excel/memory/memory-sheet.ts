@@ -1,4 +1,5 @@
 import { areaAddress } from "../../../../src/hosts/address";
+import type { Area } from "../../../../src/workbook/plan";
 import { Bag } from "./bag";
 import { MemoryCells } from "./memory-cells";
 import { MemoryRange, areasOf, normalAddress } from "./memory-range";
@@ -26,6 +27,8 @@ export class MemorySheet {
   readonly cells = new MemoryCells();
   /** What formulas show; the sheet in memory does not calculate. */
   readonly shown = new Map<string, unknown>();
+  /** Formulas entered over several cells at once: none of their cells can be written alone. */
+  readonly arrays: Area[] = [];
   readonly links = new Map<string, unknown>();
   readonly formats = new Bags();
   readonly borders = new Bags();
@@ -89,6 +92,24 @@ export class MemorySheet {
 
   GetRanges(address: string): MemoryRange {
     return this.GetRange(address);
+  }
+
+  /** Enters what a person might have typed; the cell then shows what the workbook says of such a formula. */
+  type(row: number, column: number, typed: unknown): void {
+    this.cells.type(row, column, typed, this.book);
+    const answer = this.book.answers.get(String(typed));
+    if (answer === undefined) this.shown.delete(`${row},${column}`);
+    else this.shown.set(`${row},${column}`, answer);
+  }
+
+  refusePartOfArray({ top, left, bottom, right }: Area): void {
+    const isPart = (array: Area) =>
+      array.top <= bottom && array.bottom >= top && array.left <= right && array.right >= left;
+    const isWhole = (array: Area) =>
+      array.top >= top && array.bottom <= bottom && array.left >= left && array.right <= right;
+    if (this.arrays.some((array) => isPart(array) && !isWhole(array))) {
+      throw new Refusal("InvalidOperation", "part of an array");
+    }
   }
 
   Activate(): void {

@@ -30,6 +30,10 @@ export class MemoryWorkbook {
   readonly sheets: MemorySheet[] = [];
   readonly names: MemoryName[] = [];
   readonly requests: RequestBody[] = [];
+  /** What formulas show once they are entered: the workbook in memory does not calculate. */
+  readonly answers = new Map<string, unknown>();
+  /** Addresses that formulas or values were entered into, in order. */
+  readonly entered: string[] = [];
   active: MemorySheet;
   selected: { sheet: MemorySheet; address: string };
   /** Fails a request, counted from 0, before one of its actions; Infinity fails none. */
