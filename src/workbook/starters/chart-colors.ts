@@ -1,7 +1,7 @@
-/** Colours of chart series; hues that stay apart for colour-blind readers, light to dark. */
+/** Colours of chart series; they stay apart for colour-blind readers and as greys on paper. */
 export const chartColors = {
   income: "#2c6e5a",
   running: "#d9a46f",
-  all: "#8a2f3d",
+  all: "#5a1622",
   soil: "#5a4636",
 } as const;

@@ -1,5 +1,4 @@
 import type { PrintedCell, PrintedSheet } from "../../../hosts/browser/printed-sheet";
-import { chartColors } from "../../../workbook/starters/chart-colors";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 
@@ -121,17 +120,10 @@ function rowOf(part: Extract<Part, { kind: "row" }>, { used, numbers }: Columns)
   );
 }
 
-/** Shades that stay apart when a printer has no colour. */
-const printedShades: readonly (readonly [onScreen: string, onPaper: string])[] = [
-  [chartColors.income, "#1d4d3f"],
-  [chartColors.running, "#e3bd92"],
-  [chartColors.all, "#b5606d"],
-];
-
 function figure(svg: string): HTMLElement {
   const made = element("figure", {});
   // Drawn by us, with every text escaped.
-  made.innerHTML = printedShades.reduce((all, [from, to]) => all.replaceAll(from, to), svg);
+  made.innerHTML = svg;
   return made;
 }
 
