@@ -36,7 +36,7 @@ export function planWorkbook(model: WorkbookModel, taken: TakenNames): WorkbookP
       })),
     ),
   };
-  const problems = checkPlan(plan, allFunctions);
+  const problems = checkPlan(plan, allFunctions, taken.sheets);
   if (problems.length > 0) throw new Error(`This model does not hold together:\n${problems.join("\n")}`);
   return plan;
 }

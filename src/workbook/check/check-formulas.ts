@@ -13,8 +13,12 @@ interface Known {
 }
 
 /** Formulas of cells and conditional formats: they parse, and all they call or point to exists. */
-export function checkFormulas(plan: WorkbookPlan, functions: readonly WorksheetFunction[]): string[] {
-  const known = knownTo(plan, functions);
+export function checkFormulas(
+  plan: WorkbookPlan,
+  functions: readonly WorksheetFunction[],
+  sheetsBeside: readonly string[],
+): string[] {
+  const known = knownTo(plan, functions, sheetsBeside);
   return plan.sheets.flatMap((sheet) => {
     const written = sheet.cells.flatMap(({ content }) => (typeof content === "object" ? [content.formula] : []));
     const rules = sheet.rules.flatMap((rule) => (rule.kind === "formula" ? [rule.formula] : []));
@@ -29,10 +33,15 @@ export function checkFormulas(plan: WorkbookPlan, functions: readonly WorksheetF
   });
 }
 
-function knownTo(plan: WorkbookPlan, functions: readonly WorksheetFunction[]): Known {
+const wholeSheet: Area = { top: 0, left: 0, bottom: 1_048_575, right: 16_383 };
+
+function knownTo(plan: WorkbookPlan, functions: readonly WorksheetFunction[], sheetsBeside: readonly string[]): Known {
   return {
     functions: new Map(functions.map((fn) => [`${namespace}.${fn.name}`, fn])),
-    sheets: new Map(plan.sheets.map((sheet) => [sheet.name.toLowerCase(), usedArea(sheet)])),
+    sheets: new Map([
+      ...sheetsBeside.map((name) => [name.toLowerCase(), wholeSheet] as const),
+      ...plan.sheets.map((sheet) => [sheet.name.toLowerCase(), usedArea(sheet)] as const),
+    ]),
     tables: new Map(
       plan.sheets.flatMap((sheet) => sheet.tables.map(({ name, area }) => [name, headersIn(sheet, area)])),
     ),

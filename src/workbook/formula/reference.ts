@@ -1,3 +1,5 @@
+import type { Area } from "../plan";
+
 /**
  * What a formula may point to, by key. Addresses and final names are filled in after layout, so that nothing in a
  * model depends on where a cell stands or on what a workbook already calls its sheets.
@@ -17,6 +19,8 @@ export type Reference =
     }
   /** A cell or range that a block registered under this key, always with both dollar signs. */
   | { readonly to: "place"; readonly key: string }
+  /** Cells on a sheet that was in the workbook before. */
+  | { readonly to: "outside"; readonly sheet: string; readonly area: Area }
   /** The name of a sheet, for prose. */
   | { readonly to: "sheetName"; readonly sheet: string };
 

@@ -12,24 +12,26 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
     key === undefined ? [] : [[key, spillArea(row, column, spill)] as const],
   );
   const byKey = new Map<string, Area>(places);
+  const between = (from: string, to: string): Area[] => {
+    const [first, last] = [byKey.get(from), byKey.get(to)];
+    return first && last ? [{ ...first, bottom: last.bottom, right: last.right }] : [];
+  };
   return fragment({
     cells: [
       ...head,
       ...placed.flatMap(({ cell, row, column }) => [{ row, column, ...cell }, ...covered(cell, row, column)]),
     ],
-    places,
+    places: [
+      ...places,
+      ...(block.ranges ?? []).flatMap(({ key, from, to }) => between(from, to).map((area) => [key, area] as const)),
+    ],
     names: placed.flatMap(({ cell: { named }, row, column }) =>
       named === undefined ? [] : [{ ...named, area: cellArea(row, column) }],
     ),
     validations: placed.flatMap(({ cell: { allow }, row, column }) =>
       allow === undefined ? [] : [{ area: cellArea(row, column), allow }],
     ),
-    rules: (block.rules ?? []).flatMap(({ from, to, rule }) => {
-      const first = byKey.get(from);
-      const last = byKey.get(to);
-      if (first === undefined || last === undefined) return [];
-      return [{ area: { ...first, bottom: last.bottom, right: last.right }, rule }];
-    }),
+    rules: (block.rules ?? []).flatMap(({ from, to, rule }) => between(from, to).map((area) => ({ area, rule }))),
     notes: placed.flatMap(({ cell: { note }, row, column }) =>
       note === undefined ? [] : [{ row, column, text: note }],
     ),

@@ -62,6 +62,8 @@ export interface RowsBlock {
   readonly rows: readonly (readonly (PlacedCell | null)[])[];
   /** Heights in points, by row of the block. */
   readonly heights?: Readonly<Record<number, number>>;
+  /** Rectangles between two cells that have a key, for charts and for functions that take lists. */
+  readonly ranges?: readonly { readonly key: string; readonly from: string; readonly to: string }[];
   /** Each for the cells between two that have a key. */
   readonly rules?: readonly { readonly from: string; readonly to: string; readonly rule: ModelRule }[];
 }

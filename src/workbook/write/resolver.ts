@@ -61,6 +61,8 @@ function inCell(reference: Reference, from: string, where: Whereabouts): string 
       return found(where.names.names, reference.key, "name");
     case "place":
       return address(spotOf(reference, where), from, where);
+    case "outside":
+      return sheetPrefix(reference.sheet) + fixedAddress(reference.area);
     case "sheetName":
       return `"${sheetNamed(reference.sheet, where).replace(/"/g, '""')}"`;
     default:

@@ -21,7 +21,7 @@ function read({ parts }: { parts: readonly (string | Reference)[] }): string {
 function keyOf(reference: Reference): string {
   if (reference.to === "column") return `${reference.table}.${reference.column}.${reference.rows}`;
   if (reference.to === "span") return `${reference.table}.${reference.first}-${reference.last}`;
-  return reference.to === "sheetName" ? reference.sheet : reference.key;
+  return "sheet" in reference ? reference.sheet : reference.key;
 }
 
 describe("formula", () => {

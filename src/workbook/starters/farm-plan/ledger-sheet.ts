@@ -2,6 +2,7 @@ import { removal, rotationBalance, testDrift } from "../../../functions/nutrient
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import type { Reference } from "../../formula/reference";
 import type { ChartsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
@@ -208,7 +209,7 @@ function chartBlock({ headers, trade }: Ledger): ChartsBlock {
 }
 
 /** "▼ draws potash down by 31 lb/ac a year", or what the row waits for. */
-function meaning(perYear: ReturnType<Ledger["headers"]["own"]>, trade: string): Expression {
+export function meaning(perYear: Reference, trade: Ledger["trade"]): Expression {
   const amount = formula`${shown(formula`ABS(${perYear})`, "0")}&" lb/ac a year"`;
   const down = formula`${`▼ draws ${trade} down by `}&${amount}`;
   const up = formula`${`▲ builds ${trade} by `}&${amount}`;
