@@ -8,14 +8,16 @@ const kind = new URLSearchParams(location.search).get("kind") === "browser" ? "b
 /** Three fields of a potash ledger, with the drift of their soil tests. */
 const ledger = Object.fromEntries(
   [
+    ["Field", "A year lb/ac", "Test now ppm", "Test after by plan ppm", "Test after nothing on ppm"],
     ["Mill Road", -31.2, 138, 141, 120],
     ["Creek Bend", 11.8, 160, 158, 139],
     ["Home Quarter", -4.5, 121, 130, 104],
-  ].flatMap((row, down) => row.map((value, across) => [`Potash!${"ABCDE"[across]}${down + 2}`, { value }])),
+  ].flatMap((row, down) => row.map((value, across) => [`Potash!${"ABCDE"[across]}${down + 1}`, { value }])),
 );
 
 const host = new FakeHost({
   kind,
+  sheets: ["Fields", "Plan", "Quick what if", "Potash"],
   cells: {
     "Fields!A1": { value: "Field" },
     "Fields!C2": { value: "corn" },

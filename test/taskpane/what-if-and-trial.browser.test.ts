@@ -84,7 +84,7 @@ it.each(looks)(
     for (const [id, text] of Object.entries(ranges)) await page.fill(`#what-if-${id}`, text);
     await page.waitForSelector("#tornado");
     await page.getByRole("button", { name: "Draw them from the workbook" }).click();
-    await page.waitForSelector("#drift-potash");
+    await page.waitForSelector("#drift-PotashLedger");
     await page.getByRole("button", { name: "Put this one into the sheet" }).click();
     await page.screenshot({ path: path.join(folder, `what-if-${width}-${colorScheme}.png`), fullPage: true });
     expect(await violations(page)).toEqual([]);

@@ -303,6 +303,7 @@ describe("pictures from the workbook", () => {
         const letter = String.fromCharCode(65 + index);
         return {
           area: [`${name}[${header}]`, `${name}!${letter}2:${letter}${values.length + 1}`] as const,
+          header,
           values,
           letter,
         };
@@ -316,8 +317,8 @@ describe("pictures from the workbook", () => {
     });
     host = new FakeHost({
       cells: Object.fromEntries(
-        ledger.flatMap(({ letter, values }) =>
-          values.map((value, row) => [`PotashLedger!${letter}${row + 2}`, { value }]),
+        ledger.flatMap(({ letter, header, values }) =>
+          [header, ...values].map((value, row) => [`PotashLedger!${letter}${row + 1}`, { value }]),
         ),
       ),
       areas: Object.fromEntries(ledger.map(({ area }) => area)),
@@ -328,7 +329,7 @@ describe("pictures from the workbook", () => {
     await settled();
     const drawn = byId("what-if-pictures");
     expect(drawn.querySelectorAll("svg")).toHaveLength(2);
-    expect(drawn.querySelector("desc")?.textContent).toContain("Mill Road -31; Creek Bend 12.");
-    expect(byId("drift-potash-alt").textContent).toContain("Mill Road 138, 141, 120");
+    expect(drawn.querySelector("desc")?.textContent).toContain("Mill Road −31.0; Creek Bend +12.0.");
+    expect(byId("drift-PotashLedger-alt").textContent).toContain("Mill Road 138, 141, 120");
   });
 });

@@ -18,6 +18,7 @@ import { header } from "./header/view";
 import { memoryOf } from "./memory";
 import { overviewActions, readingSoon, showExampleFirst } from "./overview/actions";
 import { overviewView } from "./overview/view";
+import { picturesActions } from "./pictures/actions";
 import { sourcesView } from "./sources/view";
 import { startActions } from "./start/actions";
 import { formFrom } from "./start/form";
@@ -47,6 +48,7 @@ const actions: readonly Action[] = [
   ...workingActions,
   ...whatIfActions,
   ...trialActions,
+  ...picturesActions,
   ...checkActions,
   ...aboutActions,
 ];

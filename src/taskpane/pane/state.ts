@@ -3,6 +3,7 @@ import { firstCheck, type CheckState } from "./check/state";
 import { firstClients, type ClientsState } from "./clients/state";
 import { firstFind, type FindState } from "./find/state";
 import { firstOverview, type OverviewState } from "./overview/state";
+import { firstPictures, type PicturesState } from "./pictures/state";
 import { firstStart, type StartState } from "./start/state";
 import { firstTrial, type TrialState } from "./trial/state";
 import { firstWhatIf, type WhatIfState } from "./what-if/state";
@@ -35,6 +36,7 @@ export interface PaneState {
   readonly working: WorkingState;
   readonly whatIf: WhatIfState;
   readonly trial: TrialState;
+  readonly pictures: PicturesState;
   readonly check: CheckState;
   readonly about: AboutState;
   readonly strip: StripState;
@@ -55,6 +57,7 @@ export function firstState(): PaneState {
     working: firstWorking,
     whatIf: firstWhatIf,
     trial: firstTrial(),
+    pictures: firstPictures,
     check: firstCheck,
     about: firstAbout,
     strip: firstStrip,

@@ -1,6 +1,6 @@
 import { marker } from "../../../hosts/chart/marks";
 import { words } from "../../words";
-import { acrossScale, bottomAxis, inks, letters, lineAt, overLines, pictureFigure } from "./picture";
+import { acrossScale, bottomAxis, inks, letters, lineAt, overLines, pictureFigure, tenth } from "./picture";
 
 const say = words.trial.differences;
 
@@ -84,9 +84,4 @@ function altOf(gains: Differences["gains"], pairs: Differences["pairs"]): string
     .join("; ");
   const dots = pairs.map(({ name, gain }) => say.row(name, tenth(gain))).join("; ");
   return pairs.length > 0 ? say.altPairs(dots, `${bars}.`) : say.altBlocks(`${bars}.`);
-}
-
-function tenth(value: number): string {
-  const shown = value.toFixed(1);
-  return (shown === "-0.0" ? "0.0" : shown).replace("-", "−");
 }

@@ -25,12 +25,14 @@ interface Picture {
   readonly alt: string;
   readonly height: number;
   readonly body: string;
+  /** Over the picture, where no heading stands there already. */
+  readonly head?: string;
   /** Under the picture: what its signs mean. */
   readonly key?: string;
 }
 
 /** A drawing with its title and description, and a line under it that says how to read it. */
-export function pictureFigure({ id, title, alt, height, body, key }: Picture): HTMLElement {
+export function pictureFigure({ id, title, alt, height, body, head, key }: Picture): HTMLElement {
   const svg =
     `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="${id}-title ${id}-alt" ` +
     `viewBox="0 0 ${broad} ${Math.ceil(height)}" width="100%">` +
@@ -38,6 +40,7 @@ export function pictureFigure({ id, title, alt, height, body, key }: Picture): H
     `${hatch(id)}${body}</svg>`;
   const figure = element("figure", { class: "picture", id });
   figure.innerHTML = svg;
+  if (head !== undefined) figure.prepend(element("p", { class: "picture-head", "aria-hidden": "true" }, head));
   if (key !== undefined) figure.append(element("figcaption", { class: "hint" }, key));
   return figure;
 }
@@ -105,4 +108,10 @@ export function bottomAxis(values: LinearScale, top: number, bottom: number, tit
 /** A scale across the picture that leaves room for the numbers at its ends. */
 export function acrossScale(values: readonly number[]): LinearScale {
   return linearScale(values, 18, broad - 18, false);
+}
+
+/** With one decimal and a true minus sign. */
+export function tenth(value: number): string {
+  const shown = value.toFixed(1);
+  return (shown === "-0.0" ? "0.0" : shown).replace("-", "−");
 }

@@ -1,14 +1,13 @@
 import { words } from "../../words";
-import { moneyText } from "../number-text";
+import type { SwingRange } from "../../../workbook/pictures/picture";
+import { amountText, moneyText } from "../number-text";
 import { acrossScale, bottomAxis, box, hatched, letters, lineAt, overLines, pictureFigure } from "./picture";
 
 const say = words.whatIf;
 
 /** Profit of an acre at the lowest and at the highest of one figure. */
-export interface Swing {
-  readonly name: string;
-  readonly low: string;
-  readonly high: string;
+export interface Swing extends SwingRange {
+  readonly unit: string;
   readonly atLow: number;
   readonly atHigh: number;
 }
@@ -27,17 +26,18 @@ export function tornado(swings: readonly Swing[], profit: number): HTMLElement {
       box(Math.min(now, values.at(value)), top + 17, Math.abs(values.at(value) - now), 16, fill);
     return end(atLow, hatched(id)) + end(atHigh, "var(--subsoil)");
   });
-  const names = swings.map(({ name, low, high }, index) =>
-    overLines(letters(`${name}: ${low} to ${high}`, 4, 6 + index * rowHeight + 12)),
+  const names = swings.map((swing, index) =>
+    overLines(letters(say.tornadoName(swing.name, ...endsOf(swing)), 4, 6 + index * rowHeight + 12)),
   );
   return pictureFigure({
     id,
     title: say.tornadoHead,
     alt: say.tornadoAlt(
       swings
-        .map(({ name, low, high, atLow, atHigh }) =>
-          say.tornadoBar(name, low, moneyText(atLow, "/ac"), high, moneyText(atHigh, "/ac")),
-        )
+        .map((swing) => {
+          const [low, high] = endsOf(swing);
+          return say.tornadoBar(swing.name, low, moneyText(swing.atLow, "/ac"), high, moneyText(swing.atHigh, "/ac"));
+        })
         .join(" "),
     ),
     height: bottom + 36,
@@ -49,4 +49,8 @@ export function tornado(swings: readonly Swing[], profit: number): HTMLElement {
     ].join(""),
     key: say.tornadoKey,
   });
+}
+
+function endsOf({ low, high, unit }: Swing): [string, string] {
+  return [amountText(low, unit), amountText(high, unit)];
 }

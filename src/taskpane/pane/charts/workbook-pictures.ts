@@ -1,153 +1,104 @@
-import { chartSvg } from "../../../hosts/chart-svg";
+import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/port";
 import { toNumber } from "../../../hosts/chart/chart-data";
-import { marker } from "../../../hosts/chart/marks";
-import { linearScale } from "../../../hosts/chart/scale";
-import { fitted } from "../../../hosts/chart/svg-text";
-import type { HostValue, WorkbookHost } from "../../../hosts/port";
-import type { ChartPlan, ChartRange } from "../../../workbook/plan";
-import { words } from "../../words";
-import { element } from "../element";
-import { numberText } from "../number-text";
-import { readQuietly } from "../what-if/places";
-import { bottomAxis, broad, inks, letters, lineAt, pictureFigure } from "./picture";
+import { phosphateLedger, potashLedger } from "../../../workbook/starters/farm-plan/headers";
+import type { Trade } from "../../../workbook/pictures/picture";
+import { readTable, type ReadTable } from "../overview/read-table";
 
-const say = words.charts;
-
-/** What the ledgers of a farm plan hold, row by row. */
+/** What the ledgers of the workbook hold, row by row, and where it stands. */
 export interface WorkbookPictures {
   readonly ledgers: readonly LedgerReading[];
 }
 
-interface LedgerReading {
-  readonly trade: "Potash" | "Phosphate";
-  readonly fields: readonly HostValue[];
-  readonly perYear: readonly HostValue[];
-  readonly now: readonly HostValue[];
-  readonly byPlan: readonly HostValue[];
-  readonly nothingOn: readonly HostValue[];
+export interface LedgerReading {
+  /** Name of its table. */
+  readonly table: string;
+  readonly trade: Trade;
+  readonly balances: readonly BalanceRow[];
+  readonly drifts: readonly DriftRow[];
 }
 
-const trades = { PotashLedger: "Potash", PhosphateLedger: "Phosphate" } as const;
-const headers = {
-  fields: "Field",
-  perYear: "A year lb/ac",
-  now: "Test now ppm",
-  byPlan: "Test after by plan ppm",
-  nothingOn: "Test after nothing on ppm",
-} as const;
+interface BalanceRow {
+  readonly field: string;
+  readonly perYear: number;
+  /** Addresses of its cells. */
+  readonly at: { readonly field: string; readonly perYear: string };
+}
+
+export interface DriftRow {
+  readonly field: string;
+  readonly now: number | undefined;
+  readonly byPlan: number | undefined;
+  readonly nothingOn: number | undefined;
+  readonly at: { readonly field: string; readonly now: string; readonly byPlan: string; readonly nothingOn: string };
+}
+
+const ledgers = [
+  { trade: "potash", headers: potashLedger },
+  { trade: "phosphate", headers: phosphateLedger },
+] as const;
 
 /** Reads the ledgers that are in the workbook; the plain names first, then those of a second plan. */
 export async function readPictures(host: WorkbookHost): Promise<WorkbookPictures> {
   const { tables } = await host.taken();
-  const known = tables.flatMap((table) => {
-    const [, name] = /^(PotashLedger|PhosphateLedger)(?:_\d+)?$/.exec(table) ?? [];
-    return name === "PotashLedger" || name === "PhosphateLedger" ? [{ table, trade: trades[name] }] : [];
-  });
-  const ledgers = await Promise.all(
-    known.map(async ({ table, trade }) => {
-      const column = async (header: string) =>
-        (await readQuietly(host, `${table}[${header}]`))?.values.map(([cell]) => cell ?? null) ?? [];
-      const [fields = [], perYear = [], now = [], byPlan = [], nothingOn = []] = await Promise.all(
-        Object.values(headers).map(column),
-      );
-      return { trade, fields, perYear, now, byPlan, nothingOn };
-    }),
+  const found = ledgers.flatMap(({ trade, headers }) =>
+    tables.filter((table) => isOf(headers.table, table)).map((table) => ({ table, trade, headers })),
   );
-  return { ledgers: ledgers.filter(({ perYear }) => perYear.some((value) => toNumber(value) !== undefined)) };
-}
-
-/** Two pictures a ledger: the balance by field, and where the soil test is heading. */
-export function pictureOfLedger(ledger: LedgerReading): readonly HTMLElement[] {
-  return [drawn(ledgerChart(ledger)), driftPicture(ledger)];
-}
-
-interface Drawing {
-  readonly chart: ChartPlan;
-  readonly columns: readonly (readonly HostValue[])[];
-  readonly height: number;
-}
-
-/** The chart names its ranges by number; the values come from what was read. */
-function drawn({ chart, columns, height }: Drawing): HTMLElement {
-  const figure = element("figure", { class: "picture" });
-  figure.innerHTML = chartSvg(chart, ({ area }) => columns[area.left] ?? [], { width: 340, height });
-  return figure;
-}
-
-function column(index: number): ChartRange {
-  return { sheet: "", area: { top: 0, left: index, bottom: 0, right: index } };
-}
-
-function ledgerChart({ trade, fields, perYear }: LedgerReading): Drawing {
-  const rows = namedRows(fields, [perYear]);
-  const told = rows.map(({ name, numbers: [amount] }) => say.perYear(name, shown(amount)));
-  return {
-    chart: {
-      kind: "bar",
-      title: say.ledger(trade),
-      alt: say.ledgerAlt(trade, `${told.join("; ")}.`),
-      categories: column(0),
-      series: [{ name: trade, values: column(1), color: "#5a4636" }],
-      at: { top: 0, left: 0, bottom: 0, right: 0 },
-    },
-    columns: [rows.map(({ name }) => name), rows.map(({ numbers }) => numbers[0] ?? null)],
-    height: 70 + rows.length * 22,
-  };
-}
-
-const driftRow = 24;
-const driftKeyAt = [0, 52, 140];
-const driftColors = ["var(--clay)", inks.good, inks.bad];
-
-/** One line a field: shapes tell the three apart without colour. */
-function driftPicture({ trade, fields, now, byPlan, nothingOn }: LedgerReading): HTMLElement {
-  const rows = namedRows(fields, [now, byPlan, nothingOn]);
-  const values = linearScale(
-    rows.flatMap(({ numbers }) => numbers.filter((value) => value !== undefined)),
-    110,
-    broad - 14,
-    false,
+  const read = await Promise.all(
+    found.map(async ({ table, trade, headers }) => ({
+      table,
+      trade,
+      balances: balancesIn(await quietly(() => readTable(host, table, headers, ["field", "perYear"]))),
+      drifts: driftsIn(
+        await quietly(() => readTable(host, table, headers, ["field", "test", "withPlan", "withNothing"])),
+      ),
+    })),
   );
-  const top = 26;
-  const bottom = top + rows.length * driftRow;
-  const signs = [say.now, say.byPlan, say.nothingOn].map((name, index) => {
-    const x = 4 + (driftKeyAt[index] ?? 0);
-    return marker(index, x + 5, 10, driftColors[index] ?? inks.text) + letters(name, x + 14, 14);
-  });
-  const points = rows.map(({ name, numbers }, row) => {
-    const y = top + row * driftRow + driftRow / 2;
-    const found = numbers.filter((value) => value !== undefined);
-    const line = lineAt(values.at(Math.min(...found)), y, values.at(Math.max(...found)), y, { color: inks.edge });
-    const shapes = numbers.map((value, index) =>
-      value === undefined ? "" : marker(index, values.at(value), y, driftColors[index] ?? inks.text),
-    );
-    return letters(fitted(name, 96, 11), 4, y + 4) + line + shapes.join("");
-  });
-  const told = rows.map(({ name, numbers: [first, second, third] }) =>
-    say.driftOf(name, shown(first), shown(second), shown(third)),
-  );
-  return pictureFigure({
-    id: `drift-${trade.toLowerCase()}`,
-    title: say.drift(trade === "Potash" ? "Potassium" : "Phosphorus"),
-    alt: say.driftAlt(`${told.join("; ")}.`),
-    height: bottom + 36,
-    key: say.drift(trade === "Potash" ? "Potassium" : "Phosphorus"),
-    body: [...signs, bottomAxis(values, top, bottom, say.ppm), ...points].join(""),
+  return { ledgers: read.filter(({ balances }) => balances.length > 0) };
+}
+
+/** A second plan of the same workbook has a number behind the names of its tables. */
+function isOf(wanted: string, table: string): boolean {
+  return table.replace(/_?\d+$/, "").toLowerCase() === wanted.toLowerCase();
+}
+
+/** A ledger that was taken apart shows less; the others stay. */
+async function quietly<Read>(read: () => Promise<Read>): Promise<Read | undefined> {
+  try {
+    return await read();
+  } catch (thrown) {
+    if (thrown instanceof HostError) return undefined;
+    throw thrown;
+  }
+}
+
+function balancesIn(table: ReadTable<"field" | "perYear"> | undefined): BalanceRow[] {
+  return (table?.rows ?? []).flatMap(({ field, perYear }, row): BalanceRow[] => {
+    const amount = toNumber(perYear);
+    if (!table || !isNamed(field) || amount === undefined) return [];
+    return [
+      {
+        field: String(field),
+        perYear: amount,
+        at: { field: table.at(row, "field"), perYear: table.at(row, "perYear") },
+      },
+    ];
   });
 }
 
-interface NamedRow {
-  readonly name: string;
-  readonly numbers: readonly (number | undefined)[];
+function driftsIn(table: ReadTable<"field" | "test" | "withPlan" | "withNothing"> | undefined): DriftRow[] {
+  return (table?.rows ?? []).flatMap(({ field, test, withPlan, withNothing }, row): DriftRow[] => {
+    const [now, byPlan, nothingOn] = [toNumber(test), toNumber(withPlan), toNumber(withNothing)];
+    if (!table || !isNamed(field) || [now, byPlan, nothingOn].every((value) => value === undefined)) return [];
+    const at = {
+      field: table.at(row, "field"),
+      now: table.at(row, "test"),
+      byPlan: table.at(row, "withPlan"),
+      nothingOn: table.at(row, "withNothing"),
+    };
+    return [{ field: String(field), now, byPlan, nothingOn, at }];
+  });
 }
 
-/** Rows with a field and at least one number. */
-function namedRows(fields: readonly HostValue[], columns: readonly (readonly HostValue[])[]): NamedRow[] {
-  return fields
-    .map((field, row) => ({ name: String(field ?? ""), numbers: columns.map((values) => toNumber(values[row])) }))
-    .filter(({ name, numbers }) => name !== "" && numbers.some((value) => value !== undefined));
-}
-
-function shown(value: number | undefined): string {
-  return value === undefined ? "–" : numberText(Math.round(value * 10) / 10);
+function isNamed(field: HostValue): boolean {
+  return field !== null && field !== "";
 }

@@ -8,7 +8,7 @@ import { numberIn, readNumber } from "../parts/read-number";
 import { limits } from "../../../core/limits";
 import { trialLimits } from "../../../core/trials/trial-limits";
 import { groundOf } from "./layout";
-import { factsOf } from "./result";
+import { factsOf, moneyOf } from "./result";
 import type { KeptTrial, Layout } from "./state";
 
 const say = words.trial;
@@ -77,14 +77,13 @@ function resultFormula(kept: KeptTrial, layout: Layout, at: At): string {
   const { confidence, price, costs } = factsOf(kept);
   const listed = [...new Set(layout.strips.map(({ treatment }) => treatment))];
   const inOrder = listed.map((name) => costs[layout.treatments.indexOf(name)] ?? 0);
-  const money = price !== null && price > 0 && costs.some((cost) => cost !== null);
   const facts = [
     column(columns.treatment),
     column(columns.block),
     column(columns.yield),
     literal(confidence),
     literal(layout.treatments[0] ?? null),
-    ...(money ? [literal(price), arrayLiteral(inOrder.map((cost) => [cost]))] : []),
+    ...(moneyOf(price, costs) ? [literal(price), arrayLiteral(inOrder.map((cost) => [cost]))] : []),
   ];
   return `=${namespace}.${trialBlocks.name}(${facts.join(",")})`;
 }

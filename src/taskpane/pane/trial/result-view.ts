@@ -10,6 +10,7 @@ import { button } from "../parts/button";
 import { textField } from "../parts/field";
 import { readNumber, refusalIn } from "../parts/read-number";
 import { caution, section } from "../parts/text";
+import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { askInsert, fillIn, insertNow } from "./actions";
 import { writeCost } from "./strip-actions";
@@ -29,7 +30,7 @@ export function resultView(layout: Layout, state: PaneState): HTMLElement {
     say.resultHead,
     element("div", { class: "trial-facts" }, facts(kept, layout)),
     element("div", { role: "status" }, element("p", { class: "verdict" }, sentenceOf(result))),
-    result && "words" in result && shown(result, layout),
+    result && "words" in result && [shown(result, layout), intoWorkbook("trial", words.pictures.names.trial, state)],
     result && "words" in result && (fn.cautions ?? []).map(caution),
   );
 }

@@ -134,13 +134,13 @@ function blocksResult(kept: KeptTrial, layout: Layout, yields: Yields): TrialRes
 }
 
 /** Strips with their yields, and the treatments in the order in which the strips first name them. */
-function byListed({ strips }: Layout, yields: Yields) {
+export function byListed({ strips }: Layout, yields: Yields) {
   const withYields = strips.map((strip, index) => ({ ...strip, yieldBuPerAc: yields[index] ?? null }));
   return { strips: withYields, listed: [...new Set(strips.map(({ treatment }) => treatment))] };
 }
 
 /** Money is talked of once there is a price and a cost. */
-function moneyOf(price: number | null, costs: Facts["costs"]): boolean {
+export function moneyOf(price: number | null, costs: Facts["costs"]): boolean {
   return price !== null && price > 0 && costs.some((cost) => cost !== null);
 }
 

@@ -38,10 +38,22 @@ export function headings(one: Case, ranges: Ranges): Pick<Grid, "yields" | "pric
 /** Lowest and highest of what has a range, where both fit. */
 export type Ranges = Readonly<Partial<Record<"yield" | "price", { readonly low: number; readonly high: number }>>>;
 
+/** From one heading to the next. */
+export function stepsOf(one: Case, ranges: Ranges): { readonly yield: number; readonly price: number } {
+  return {
+    yield: stepFor(one.yieldBuPerAc, tall, ranges.yield),
+    price: stepFor(one.priceUsdPerBu, broad, ranges.price),
+  };
+}
+
+function stepFor(middle: number, count: number, range: { low: number; high: number } | undefined): number {
+  const spread = range ? Math.max(middle - range.low, range.high - middle) : middle * 0.2;
+  return roundStep((spread || 1) / ((count - 1) / 2));
+}
+
 function around(middle: number, count: number, range: { low: number; high: number } | undefined): number[] {
   const half = (count - 1) / 2;
-  const spread = range ? Math.max(middle - range.low, range.high - middle) : middle * 0.2;
-  const step = roundStep((spread || 1) / half);
+  const step = stepFor(middle, count, range);
   return Array.from({ length: count }, (_, index) =>
     Number(Math.max(0, middle + (index - half) * step).toPrecision(10)),
   ).filter((value, index, all) => index === 0 || value > (all[index - 1] ?? 0));

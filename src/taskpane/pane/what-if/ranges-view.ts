@@ -5,6 +5,7 @@ import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { refusalId, refusalLine, textField } from "../parts/field";
 import { section } from "../parts/text";
+import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { addLine, lineId, removeLine, setLine, setRange } from "./actions";
 import { caseFrom, valuesOf } from "./case";
@@ -32,14 +33,15 @@ export function rangesView(state: PaneState): Child {
       whatIf.kept.lines.map((line, index) => costLine(line, index, state)),
       button(addLine, state, { attributes: { id: "what-if-add-line" } }),
     ),
-    section("what-if-tornado", say.tornadoHead, bars(whatIf)),
+    section("what-if-tornado", say.tornadoHead, bars(state)),
   ];
 }
 
-function bars(state: WhatIfState): HTMLElement {
-  const one = caseFrom(valuesOf(state));
-  const swings = swingsOf(state);
-  return one && swings.length > 0 ? tornado(swings, profitOf(one)) : element("p", { class: "hint" }, say.tornadoNone);
+function bars(state: PaneState): Child {
+  const one = caseFrom(valuesOf(state.whatIf));
+  const swings = swingsOf(state.whatIf);
+  if (!one || swings.length === 0) return element("p", { class: "hint" }, say.tornadoNone);
+  return [tornado(swings, profitOf(one)), intoWorkbook("tornado", words.pictures.names.tornado, state)];
 }
 
 function rangeLine(quantity: Quantity, state: WhatIfState): HTMLElement {

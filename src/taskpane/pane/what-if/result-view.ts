@@ -2,6 +2,8 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { moneyText, withUnit } from "../number-text";
 import { section } from "../parts/text";
+import { intoWorkbook } from "../pictures/view";
+import type { PaneState } from "../state";
 import { caseFrom, valuesOf, type Case } from "./case";
 import { gridOf, headings, oddsOf, priceToCover, profitOf, yieldToCover, type Answer, type Grid } from "./picture";
 import type { WhatIfState } from "./state";
@@ -10,8 +12,9 @@ import { rangesOf } from "./swings";
 const say = words.whatIf;
 
 /** What an acre leaves with the figures tried: a sentence, the numbers behind it, the grid around it. */
-export function resultView(state: WhatIfState): Child {
-  const one = caseFrom(valuesOf(state));
+export function resultView(state: PaneState): Child {
+  const { whatIf } = state;
+  const one = caseFrom(valuesOf(whatIf));
   return [
     section(
       "what-if-result-head",
@@ -23,7 +26,7 @@ export function resultView(state: WhatIfState): Child {
       ),
       one && figures(one),
     ),
-    one && odds(one, state),
+    one && odds(one, whatIf),
     one && gridView(one, state),
   ];
 }
@@ -80,8 +83,8 @@ function chanceText(chance: number): string {
   return pct > 99 ? "over 99" : pct < 1 ? "under 1" : String(pct);
 }
 
-function gridView(one: Case, state: WhatIfState): HTMLElement {
-  const { yields, prices } = headings(one, rangesOf(state));
+function gridView(one: Case, state: PaneState): HTMLElement {
+  const { yields, prices } = headings(one, rangesOf(state.whatIf));
   return section(
     "what-if-grid",
     say.gridHead,
@@ -91,6 +94,7 @@ function gridView(one: Case, state: WhatIfState): HTMLElement {
       gridTable(gridOf(one, yields, prices), one),
     ),
     element("p", { class: "hint" }, say.gridMind),
+    intoWorkbook("grid", words.pictures.names.grid, state),
   );
 }
 

@@ -2,6 +2,7 @@ import { moneyLimits } from "../../../core/money/money-limits";
 import { words } from "../../words";
 import { amountText } from "../number-text";
 import { numberIn, readNumber, refusalIn } from "../parts/read-number";
+import type { SwingRange, TriedFigure } from "../../../workbook/pictures/picture";
 import type { Swing } from "../charts/tornado";
 import { caseFrom, valuesOf, type Case } from "./case";
 import { profitOf, type Ranges } from "./picture";
@@ -67,30 +68,23 @@ export function swingsOf(state: WhatIfState): Swing[] {
         const { low, high, refusal } = rangeOf(state, quantity);
         if (refusal !== undefined || low === undefined || high === undefined) return [];
         const at = (value: number) => caseFrom({ ...values, [quantity]: value });
-        return swing(say.names[quantity], quantityFacts[quantity].limit.unit, [low, high], at);
+        return moves(quantity) ? swing({ name: say.names[quantity], moves: quantity, low, high }, at) : [];
       }),
     ...state.kept.lines.flatMap((line) => lineSwing(line, values)),
   ];
   return swings.sort((one, other) => width(other) - width(one));
 }
 
-function swing(
-  name: string,
-  unit: string,
-  [low, high]: [number, number],
-  at: (value: number) => Case | undefined,
-): Swing[] {
-  const [lowCase, highCase] = [at(low), at(high)];
+/** All that can have a range stands in the picture. */
+function moves(quantity: Quantity): quantity is TriedFigure {
+  return quantity !== "acres";
+}
+
+function swing(range: SwingRange, at: (value: number) => Case | undefined): Swing[] {
+  const [lowCase, highCase] = [at(range.low), at(range.high)];
   if (!lowCase || !highCase) return [];
-  return [
-    {
-      name,
-      low: amountText(low, unit),
-      high: amountText(high, unit),
-      atLow: profitOf(lowCase),
-      atHigh: profitOf(highCase),
-    },
-  ];
+  const { unit } = typeof range.moves === "string" ? quantityFacts[range.moves].limit : moneyLimits.costPerAc;
+  return [{ ...range, unit, atLow: profitOf(lowCase), atHigh: profitOf(highCase) }];
 }
 
 /** The costs with one of their parts at another amount. */
@@ -100,7 +94,7 @@ function lineSwing(line: CostLine, values: Partial<Record<Quantity, number>>): S
   if (refusal !== undefined || planned === undefined || low === undefined || high === undefined || cost === undefined)
     return [];
   const at = (value: number) => caseFrom({ ...values, cost: Math.max(0, cost - planned + value) });
-  return swing(line.name.trim() || say.lineName, moneyLimits.costPerAc.unit, [low, high], at);
+  return swing({ name: line.name.trim() || say.lineName, moves: { planned }, low, high }, at);
 }
 
 export interface LineReading extends RangeReading {

@@ -1,9 +1,12 @@
 import { words } from "../../words";
-import { pictureOfLedger } from "../charts/workbook-pictures";
+import { driftPicture } from "../charts/drift";
+import { ledgerPicture } from "../charts/ledger";
+import type { LedgerReading } from "../charts/workbook-pictures";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";
 import { section, viewHeading } from "../parts/text";
+import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { printPictures } from "./actions";
 import { knob } from "./knob";
@@ -34,7 +37,7 @@ export function whatIfView(state: PaneState): HTMLElement {
     ),
     saidAt("take", whatIf),
     button(readSheet, state, { look: "quiet" }),
-    resultView(whatIf),
+    resultView(state),
     sheetView(state),
     scenariosView(state),
     rangesView(state),
@@ -60,16 +63,31 @@ function place({ places, crop, kept }: WhatIfState): Child {
 function workbookPictures(state: PaneState): HTMLElement {
   const { pictures } = state.whatIf;
   const say = words.charts;
-  const drawn = pictures?.ledgers.flatMap(pictureOfLedger) ?? [];
+  const ledgers = pictures?.ledgers ?? [];
   return section(
     "what-if-charts",
     say.head,
     button(drawPictures, state),
-    element("p", { role: "status", class: "hint" }, pictures && drawn.length === 0 ? say.none : ""),
-    drawn.length > 0 && [
+    element("p", { role: "status", class: "hint" }, pictures && ledgers.length === 0 ? say.none : ""),
+    ledgers.length > 0 && [
       element("p", { class: "hint" }, say.alsoThere),
-      element("div", { id: "what-if-pictures" }, drawn),
+      element(
+        "div",
+        { id: "what-if-pictures" },
+        ledgers.map((ledger) => picturesOf(ledger, state)),
+      ),
       button(printPictures, state, { look: "quiet" }),
     ],
   );
+}
+
+/** Two pictures a ledger: the balance by field, and where the soil test is heading. */
+function picturesOf(ledger: LedgerReading, state: PaneState): Child {
+  const { table, trade, drifts } = ledger;
+  const { ledger: balanceName, drift: driftName, trades, elements } = words.charts;
+  return [
+    ledgerPicture(ledger),
+    intoWorkbook(`ledger-${table}`, balanceName(trades[trade]), state),
+    drifts.length > 0 && [driftPicture(ledger), intoWorkbook(`drift-${table}`, driftName(elements[trade]), state)],
+  ];
 }

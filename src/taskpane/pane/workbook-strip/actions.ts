@@ -2,6 +2,7 @@ import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
 import type { KeptWorkbooks } from "../environment";
+import { firstPictures } from "../pictures/state";
 import type { PaneState } from "../state";
 import type { StripState } from "./state";
 
@@ -158,7 +159,11 @@ async function withShelf(
 
 /** What earlier fills added belongs to a workbook that is not open any more. */
 export function forgetFills(desk: Desk): void {
-  desk.change((state) => ({ ...state, start: { ...state.start, receipts: [], done: undefined, asking: false } }));
+  desk.change((state) => ({
+    ...state,
+    start: { ...state.start, receipts: [], done: undefined, asking: false },
+    pictures: firstPictures,
+  }));
 }
 
 function titleOf({ strip }: PaneState, id: string): string {

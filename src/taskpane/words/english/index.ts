@@ -4,6 +4,7 @@ import { clients } from "./clients";
 import { find } from "./find";
 import { overview } from "./overview";
 import { pane } from "./pane";
+import { pictures } from "./pictures";
 import { search } from "./search";
 import { sources } from "./sources";
 import { start } from "./start";
@@ -22,6 +23,7 @@ export const english = {
   working,
   whatIf,
   charts,
+  pictures,
   trial,
   check,
   sources,

@@ -63,6 +63,7 @@ export const whatIf = {
   tornadoHead: "What moves profit most",
   tornadoNone: "Type a lowest and a highest above: the longest bar is what to look after first.",
   tornadoAlt: (bars: string) => `Bars of profit an acre, longest first. ${bars}`,
+  tornadoName: (name: string, low: string, high: string) => `${name}: ${low} to ${high}`,
   tornadoBar: (name: string, low: string, atLow: string, high: string, atHigh: string) =>
     `${name} from ${low} to ${high}: ${atLow} to ${atHigh}.`,
   tornadoAxis: "Profit, $/ac",
@@ -105,12 +106,16 @@ export const charts = {
   head: "Pictures from this workbook",
   none: "With a farm plan in the workbook, its nutrient ledger and the drift of its soil tests show here.",
   read: "Draw them from the workbook",
-  ledger: (trade: string) => `${trade} balance, lb/ac a year`,
+  trades: { potash: "Potash", phosphate: "Phosphate" },
+  elements: { potash: "Potassium", phosphate: "Phosphorus" },
+  ledger: (trade: string) => `${trade} balance by field, lb/ac a year`,
   ledgerAlt: (trade: string, fields: string) =>
-    `One bar a field of what is put on less what two crops take, ${trade.toLowerCase()}, lb/ac a year. ${fields}`,
+    `One bar a field of what is put on less what two crops take, ${trade.toLowerCase()}, lb/ac a year. ${fields}.`,
+  ledgerKey: "Hatched, left of the strong line: drawn down. Solid, right of it: built up.",
+  perYearAxis: "lb/ac a year",
   drift: (element: string) => `${element} test over the next rotation, ppm`,
   driftAlt: (fields: string) =>
-    `Three points a field: the soil test now, after two crops by the plan, and with nothing put on. ${fields}`,
+    `Three points a field: the soil test now, after two crops by the plan, and with nothing put on. ${fields}.`,
   perYear: (field: string, amount: string) => `${field} ${amount}`,
   driftOf: (field: string, now: string, plan: string, nothing: string) => `${field} ${now}, ${plan}, ${nothing}`,
   ppm: "Soil test, ppm",
