@@ -53,6 +53,45 @@ describe("the working as text", () => {
     expect(text).toMatch(/Steps\n {2}\S/);
   });
 
+  it("tells also whose answer the cell belongs to, and what the formula leaves aside", async () => {
+    const other = new FakeHost({
+      cells: {
+        "Fields!A1": { value: "corn" },
+        "Fields!A2": { value: "soybean" },
+        "Fields!B1": { formula: '=LOAM.REMOVAL(A1:A2,60,"K2O")', value: 12 },
+        "Fields!B2": { value: 69 },
+        "Fields!C1": { formula: '=IF(A1="corn",LOAM.REMOVAL(A1,60,"K2O"),LOAM.PRODUCTRATE(40,50))', value: 12 },
+      },
+    });
+    other.selected = "Fields!B2";
+    expect(reportText(await reportSelection(other))).toContain(
+      "\nIt belongs to the answer of the formula in Fields!B1.\n",
+    );
+    other.selected = "Fields!C1";
+    expect(reportText(await reportSelection(other))).toContain("\nThe formula leaves PRODUCTRATE aside:");
+  });
+
+  it("holds everything that the page shows of it", async () => {
+    for (const name of ["LIMENEED", "POTASHNEED", "REPLANTGAIN"]) {
+      const fn = allFunctions.find((one) => one.name === name);
+      host = new FakeHost({ cells: { "Fields!C1": { formula: fn ? exampleFormula(fn) : "", value: 0 } } });
+      host.selected = "Fields!C1";
+      document.body.innerHTML = "<div id='root'></div>";
+      mountPane(byId("root"), host, { kind: "excel" });
+      button("Show the working").click();
+      await settled();
+      const text = reportText(await reportSelection(host));
+      const squeeze = (line: string): string => line.replace(/[^\p{L}\d]/gu, "");
+      const copied = squeeze(text);
+      const shown = [...document.querySelectorAll(".call th, .call td, .call li, .call .caution")];
+      expect(shown.length).toBeGreaterThan(8);
+      for (const part of shown) {
+        const words = [...part.childNodes].map(({ textContent }) => squeeze(textContent ?? ""));
+        for (const word of words) expect([name, word, copied.includes(word)]).toEqual([name, word, true]);
+      }
+    }
+  });
+
   it.each([
     // Of the two examples, the lime need rests on rows quoted from memory and the removal on rows seen in print.
     ["LIMENEED", true],

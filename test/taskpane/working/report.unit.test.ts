@@ -64,6 +64,16 @@ describe("reportSelection", () => {
     ["an @ before the name", '=@LOAM.REMOVAL("corn",205,"K2O")'],
     ["the form some files keep", '=_xldudf_LOAM_REMOVAL("corn",205,"K2O")'],
     ["small letters", '=loam.removal("corn",205,"K2O")'],
+    ["the form some files keep, in another add-in's workbook", '=[2]!_xldudf_LOAM_REMOVAL("corn",205,"K2O")'],
+    ["names that the formula gives", '=LET(word,"corn",goal_1,D2,goal_2,Goal_1,LOAM.REMOVAL(word,goal_2,"K2O"))'],
+    ["names that hide others of the workbook", '=LET(goal,205,LOAM.REMOVAL("corn",goal,"K2O"))'],
+    ["a function under another name", '=LET(f,LOAM.REMOVAL,f("corn",205,"K2O"))'],
+    ["a LAMBDA that is called on the spot", '=LAMBDA(w,y,LOAM.REMOVAL(w,y,"K2O"))("corn",D2)'],
+    [
+      "a LAMBDA under a name, whose names stay apart from those outside",
+      '=LET(y,100,f,LAMBDA(w,LOAM.REMOVAL(w,y+105,"K2O")),LET(y,7,f("corn")))',
+    ],
+    ["a row of a range taken whole", '=LOAM.REMOVAL("corn",SUM(INDEX(C2:D3,1)),"K2O")'],
   ])("reads %s", async (_kind, formula) => {
     expect(await went(formula)).toEqual(["corn", 205, "K2O"]);
   });
@@ -209,13 +219,101 @@ describe("reportSelection", () => {
     ["arithmetic on a range", '=LOAM.REMOVAL("corn",D2:D3*2,"K2O")', /whole range/],
     ["a reference to two ranges", '=LOAM.REMOVAL("corn",D2 D2,"K2O")', /uses " "/],
     ["a search in sorted values", '=LOAM.REMOVAL("corn",MATCH(1,D2:D3),"K2O")', /computed with MATCH/],
-    ["a spilled range", '=LOAM.REMOVAL("corn",D2#,"K2O")', /spilled/],
+    ["a spilled range of unknown size", '=LOAM.REMOVAL("corn",D2#,"K2O")', /spilled/],
+    ["a whole row", '=LOAM.REMOVAL("corn",2:2,"K2O")', /whole column or row/],
+    ["a range of two ends", '=LOAM.REMOVAL("corn",D2:INDEX(D2:D3,1),"K2O")', /uses ":"/],
+    ["several sheets at once", '=LOAM.REMOVAL("corn",Fields:Other!D2,"K2O")', /several sheets or another workbook/],
+    ["another workbook", '=LOAM.REMOVAL("corn",[Book.xlsx]Fields!D2,"K2O")', /several sheets or another workbook/],
+    [
+      "a name as files mark it",
+      '=_xlfn.LET(_xlpm.y,D2,LOAM.REMOVAL("corn",_xlpm.y,"K2O"))',
+      /_xlpm\.y could not be read/,
+    ],
+    ["a call inside a LAMBDA of many cells", '=MAP(D2:D3,LAMBDA(v,LOAM.REMOVAL("corn",v,"K2O")))', /inside a LAMBDA/],
+    ["a call that LET names and nobody uses", '=LET(x,LOAM.REMOVAL("corn",200,"K2O"),5)', /no use of it/],
+    ["a LAMBDA called with too few values", '=LAMBDA(w,y,LOAM.REMOVAL(w,y,"K2O"))("corn")', /inside a LAMBDA/],
+    ["a value from a LAMBDA", '=LOAM.REMOVAL("corn",MAX(MAP(D2:D3,LAMBDA(v,v))),"K2O")', /computed with MAP/],
+    ["a name like ours that is none", '=LOAM.REMOVALS("corn",200)', /No function is called LOAM\.REMOVALS/],
+    ["a function of newer spreadsheets", '=LOAM.REMOVAL("corn",_xlfn._xlws.FILTER(D2:D3,D2:D3>1),"K2O")', /FILTER/],
     ["a name that is not there", '=LOAM.REMOVAL("corn",nowhere,"K2O")', /nowhere could not be read/],
     ["a table part that cannot be read", '=LOAM.REMOVAL("corn",Fields[[#Headers],[Yield]],"K2O")', /part of a table/],
     ["a formula that calls nothing of ours", "=SUM(D2:D3)", /no Loamsheet function/],
     ["a formula that cannot be read", "=SUM((", /could not be read/],
   ])("says why there is no working for %s", async (_kind, formula, sentence) => {
     expect(await because(formula)).toMatch(sentence);
+  });
+
+  it("says where a value behind a name of the formula comes from", async () => {
+    const { calls } = await reportOf('=LET(y,D2,LOAM.REMOVAL("corn",y,"K2O"))');
+    expect(calls[0]?.went[1]).toMatchObject({ value: 205, from: "Fields!D2" });
+    expect(calls[0]).toMatchObject({ isWhole: true });
+  });
+
+  it("shows a call once that the formula names and uses twice, with what it gives by itself", async () => {
+    // 205 bu × 0.20 lb = 41 lb; twice that is 82.
+    const { calls } = await reportOf('=LET(k,LOAM.REMOVAL("corn",205,"K2O"),k+k)', "Fields!E2", { value: 82 });
+    expect(calls.map(({ answer, isWhatShows, isWhole }) => [answer, isWhatShows, isWhole])).toEqual([
+      [41, false, false],
+    ]);
+  });
+
+  it("reads all that spills from a cell whose formula is ours, as far as it reaches", async () => {
+    const host = new FakeHost({
+      cells: {
+        ...cells,
+        "Fields!E2": { formula: '=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")', value: 41 },
+        "Fields!E3": { value: 69 },
+        "Fields!F2": { formula: "=LOAM.STANDCOUNT(Fields!E2#,30)", value: 0 },
+      },
+    });
+    host.selected = "Fields!F2";
+    const [call] = (await reportSelection(host)).calls;
+    expect(call?.went[0]).toMatchObject({
+      value: expect.stringMatching(/^2 values/),
+      from: "Fields!E2#, all that spills from Fields!E2",
+    });
+    expect(call?.outcome).toHaveProperty("working");
+  });
+
+  it("passes on the error of a cell that should spill", async () => {
+    const host = new FakeHost({
+      cells: {
+        ...cells,
+        "Fields!E2": { formula: '=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")', value: "#SPILL!" },
+        "Fields!F2": { formula: "=LOAM.STANDCOUNT(E2#,30)", value: "#SPILL!" },
+      },
+    });
+    host.selected = "Fields!F2";
+    const [call] = (await reportSelection(host)).calls;
+    expect(call?.outcome).toEqual({ because: expect.stringContaining("#SPILL!") });
+  });
+
+  it("claims no single answer where a range gives several inside a longer formula", async () => {
+    const { calls } = await reportOf('=SUM(LOAM.REMOVAL(C2:C3,D2:D3,"K2O"))');
+    expect(calls[0]?.remarks).toEqual(["It gives 2 answers here. The steps are those of the first."]);
+    expect(calls[0]?.answer).toBeUndefined();
+  });
+
+  it.each([
+    ["a column of it", 'SUM(INDEX(LOAM.REMOVALTABLE("corn",200),0,2))'],
+    ["a column of it, the row left out", 'COUNT(INDEX(LOAM.REMOVALTABLE("corn",200),,2))'],
+    ["a row of it", 'COUNT(INDEX(LOAM.REMOVALTABLE("corn",200),2))'],
+    ["all of it", 'COUNT(LOAM.REMOVALTABLE("corn",200))'],
+  ])("claims no cell of a table where the formula takes %s", async (_what, formula) => {
+    const { calls } = await reportOf(`=${formula}`);
+    expect(calls[0]?.remarks[0]).toMatch(
+      /^The answer is a table of \d+ rows and \d+ columns, of which the formula takes/,
+    );
+    expect(calls[0]).toMatchObject({ isWhatShows: false });
+    expect(calls[0]?.answer).toBeUndefined();
+  });
+
+  it("says the unit with every number that went in, also of a range", async () => {
+    const { calls } = await reportOf('=LOAM.REMOVAL(C2:C3,D2:D3,"K2O")');
+    expect(calls[0]?.went.map(({ value }) => value).slice(0, 2)).toEqual([
+      "corn (first of 2)",
+      "205 per ac (first of 2)",
+    ]);
   });
 
   it("says when a formula asks for a row outside its table", async () => {

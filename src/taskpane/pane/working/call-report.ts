@@ -1,10 +1,11 @@
 import { ArrivedError, type Argument } from "../../../functions/frame/arguments";
-import { toMatrix, type CellOut, type Matrix, type RawArgument } from "../../../functions/frame/cell";
+import { toMatrix, type CellIn, type CellOut, type Matrix, type RawArgument } from "../../../functions/frame/cell";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
 import { explain, type Explanation } from "../../../functions/frame/explain";
 import { runFunction } from "../../../functions/frame/run";
 import { HostError, type HostValue } from "../../../hosts/port";
 import { words } from "../../words";
+import { withUnit } from "../number-text";
 import { argumentValue } from "./argument-value";
 import { CannotShow } from "./cannot-show";
 import type { OwnCall } from "./formula";
@@ -70,11 +71,12 @@ export async function reportCall(call: OwnCall, place: Place, reader: Reader): P
   const answers = runFunction(fn, raw);
   const at = isWhole ? place.offset : { row: 0, column: 0 };
   const several = spills(fn, raw);
-  if (several) remarks.push(say.oneOfMany(at.row * (answers[0]?.length ?? 1) + at.column + 1, cellCount(answers)));
-  const [row, column] = await takenFrom(call, place, reader);
-  if (fn.returns.shape === "table") remarks.push(...tableRemarks(answers, row, column));
-  const cell = fn.returns.shape === "table" ? answers[row]?.[column] : answers[at.row]?.[at.column];
-  const answer = typeof cell === "object" ? undefined : cell;
+  if (several) remarks.push(severalRemark(answers, at, isWhole));
+  const isTable = fn.returns.shape === "table" && cellCount(answers) > 1;
+  const taken = isTable ? await takenFrom(call, place, answers, reader) : at;
+  if (isTable) remarks.push(tableRemark(answers, taken));
+  const cell = taken && answers[taken.row]?.[taken.column];
+  const answer = typeof cell === "object" || (several && !isWhole) ? undefined : cell;
   const shows = reader.selected.values[0]?.[0] ?? null;
   const outcome = explain(fn, several ? raw.map((one, index) => cellFor(fn, index, one, at)) : raw);
   return { fn, went, outcome, answer, isWhatShows: isSame(answer, shows), isWhole, remarks };
@@ -103,25 +105,46 @@ function sentenceFor(thrown: unknown): string {
   throw thrown;
 }
 
-/** Row and column of a table that the cell shows, counted from 0: its own place, or the one that INDEX names. */
-async function takenFrom({ takenBy }: OwnCall, place: Place, reader: Reader): Promise<readonly [number, number]> {
-  if (!takenBy) return place.isWhole ? [place.offset.row, place.offset.column] : [0, 0];
-  const [, row, column] = takenBy.arguments;
+function severalRemark(answers: Matrix<CellOut>, at: Offset, isWhole: boolean): string {
+  const count = cellCount(answers);
+  return isWhole ? say.oneOfMany(at.row * (answers[0]?.length ?? 1) + at.column + 1, count) : say.firstOfMany(count);
+}
+
+/**
+ * The cell of a table that the selected cell shows: its own place in it, or the one that INDEX names. Nothing where the
+ * formula takes more of it than one cell.
+ */
+async function takenFrom(
+  { takenBy }: OwnCall,
+  place: Place,
+  answers: Matrix<CellOut>,
+  reader: Reader,
+): Promise<Offset | undefined> {
+  if (!takenBy) return place.isWhole ? place.offset : undefined;
+  const [, first, second] = takenBy.arguments;
   try {
-    const down = row ? numberOf(await argumentValue(row, reader)) : 1;
-    const across = column ? numberOf(await argumentValue(column, reader)) : 1;
-    return [Math.max(1, down) - 1, Math.max(1, across) - 1];
+    const counted = first ? numberOf(await argumentValue(first, reader)) : 0;
+    // A single row is counted along, a single column down.
+    if (!second && answers.length === 1) return cellAt(1, counted);
+    if (!second) return answers[0]?.length === 1 ? cellAt(counted, 1) : undefined;
+    return cellAt(counted, numberOf(await argumentValue(second, reader)));
   } catch (thrown) {
-    if (thrown instanceof CannotShow || thrown instanceof ArrivedError) return [0, 0];
+    if (thrown instanceof CannotShow || thrown instanceof ArrivedError) return undefined;
     throw thrown;
   }
 }
 
+/** Row 0 or column 0 stands for all of them. */
+function cellAt(row: number, column: number): Offset | undefined {
+  return row < 1 || column < 1 ? undefined : { row: Math.trunc(row) - 1, column: Math.trunc(column) - 1 };
+}
+
 /** Which cell of the table it is, by number and by the heads of its row and column. */
-function tableRemarks(answers: Matrix<CellOut>, row: number, column: number): readonly string[] {
+function tableRemark(answers: Matrix<CellOut>, taken: Offset | undefined): string {
+  if (!taken) return say.partOfTable(answers.length, answers[0]?.length ?? 0);
+  const { row, column } = taken;
   const heads = [answers[row]?.[0], answers[0]?.[column]].filter((head) => typeof head === "string" && head !== "");
-  const named = row > 0 && column > 0 ? heads.map(String) : [];
-  return cellCount(answers) > 1 ? [say.cellOfTable(row + 1, column + 1, named)] : [];
+  return say.cellOfTable(row + 1, column + 1, row > 0 && column > 0 ? heads.map(String) : []);
 }
 
 /** Spreadsheets keep about 15 digits of what a function gives. */
@@ -154,7 +177,13 @@ function shownValue(given: Given | undefined, argument: Argument): string | numb
   const size = cellCount(given?.raw);
   const first = firstCell(given?.raw);
   const many = argument.shape === "many" || (argument.shape === "optional" && argument.inner.shape === "many");
-  if (size > 1) return many ? say.severalValues(size) : say.firstOf(size, String(first ?? ""));
+  if (size > 1)
+    return many ? say.severalValues(size, argument.unit) : say.firstOf(size, cellText(first, argument.unit));
   if (first === null || first === "") return argument.shape === "optional" ? argument.whenBlankSays : say.blank;
   return typeof first === "object" ? first.code : first;
+}
+
+function cellText(cell: CellIn, unit: string): string {
+  if (cell === null || cell === "") return say.blank;
+  return typeof cell === "object" ? cell.code : withUnit(cell, unit);
 }

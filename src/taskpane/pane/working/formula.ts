@@ -10,7 +10,8 @@ import {
 } from "@borgar/fx";
 import { allFunctions } from "../../../functions";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { namespace } from "../../../functions/frame/formula-text";
+import { ownNameIn } from "../../../workbook/findings/names-called";
+import { withoutLocalNames } from "./local-names";
 
 /** A call of one of our functions inside a formula. */
 export interface OwnCall {
@@ -22,13 +23,10 @@ export interface OwnCall {
   readonly takenBy?: CallExpression | undefined;
 }
 
-/** How our names stand in formulas: as typed, or as some files keep them. */
-const prefixes = [`${namespace}.`, `_xldudf_${namespace}_`.toUpperCase()];
-
-/** The parsed formula, or nothing when it is not one. */
+/** The parsed formula without names of its own, or nothing when it is not one. */
 export function parseFormula(formula: string): AstExpression | undefined {
   try {
-    return parse(tokenize(formula, { mergeRefs: true, withLocation: true }));
+    return withoutLocalNames(parse(tokenize(formula, { mergeRefs: true, withLocation: true })));
   } catch {
     return undefined;
   }
@@ -36,20 +34,27 @@ export function parseFormula(formula: string): AstExpression | undefined {
 
 /** Our function a call names, or nothing when it is the spreadsheet's own or unknown. */
 export function ownFunction(node: CallExpression): WorksheetFunction | undefined {
-  const called = nameOf(node);
-  const prefix = prefixes.find((start) => called.startsWith(start));
-  return prefix === undefined ? undefined : allFunctions.find(({ name }) => name === called.slice(prefix.length));
+  const called = ownNameIn(nameOf(node));
+  return called === undefined ? undefined : allFunctions.find(({ name }) => name === called);
 }
 
-/** All calls of our functions, in reading order: each before those in its arguments. */
-export function ownCalls(node: AstExpression | null | undefined, within?: OwnCall["within"]): readonly OwnCall[] {
+/**
+ * All calls of our functions, in reading order: each before those in its arguments. One that LET names and the formula
+ * uses twice counts once.
+ */
+export function ownCalls(node: AstExpression | null | undefined): readonly OwnCall[] {
+  const calls = callsIn(node);
+  return calls.filter((call, index) => calls.findIndex((other) => other.node === call.node) === index);
+}
+
+function callsIn(node: AstExpression | null | undefined, within?: OwnCall["within"]): readonly OwnCall[] {
   if (!node) return [];
-  if (isUnaryNode(node) || isBinaryNode(node)) return node.arguments.flatMap((part) => ownCalls(part, within));
+  if (isUnaryNode(node) || isBinaryNode(node)) return node.arguments.flatMap((part) => callsIn(part, within));
   if (!isCallNode(node)) return [];
   const fn = ownFunction(node);
   if (!fn) return node.arguments.flatMap((part, at) => partCalls(node, part, at, within));
   const names = Object.keys(fn.args);
-  const inner = node.arguments.flatMap((part, at) => ownCalls(part, { fn, argument: names[at] ?? "" }));
+  const inner = node.arguments.flatMap((part, at) => callsIn(part, { fn, argument: names[at] ?? "" }));
   return [{ fn, node, within }, ...inner];
 }
 
@@ -59,14 +64,14 @@ function partCalls(
   at: number,
   within: OwnCall["within"],
 ): readonly OwnCall[] {
-  const [first, ...others] = ownCalls(part, within);
+  const [first, ...others] = callsIn(part, within);
   const isTaken = at === 0 && nameOf(node) === "INDEX" && first !== undefined && first.node === part;
   return first ? [isTaken ? { ...first, takenBy: node } : first, ...others] : [];
 }
 
-/** The name of a called function in capitals; empty where something else is called. */
+/** The name of a called function in capitals, as it is typed; empty where something else is called. */
 export function nameOf(node: CallExpression): string {
-  return "name" in node.callee ? node.callee.name.toUpperCase() : "";
+  return "name" in node.callee ? node.callee.name.toUpperCase().replace(/^_XLFN\.(?:_XLWS\.)?/, "") : "";
 }
 
 /** Whether the formula is one call of ours and nothing around it. */

@@ -73,9 +73,10 @@ function is(kind: (cell: CellIn) => boolean): NativeCall {
 async function index([range, row, column]: readonly Node[], evaluate: Evaluate): Promise<RawArgument> {
   const cells = rectangle(await evaluate(range));
   const first = row ? numberOf(await evaluate(row)) : 0;
-  const second = column ? numberOf(await evaluate(column)) : 1;
-  // A single row is counted along, a single column down.
+  // A single row is counted along, a single column down; of several columns the row is taken whole.
+  const second = column ? numberOf(await evaluate(column)) : (cells[0]?.length ?? 0) > 1 ? 0 : 1;
   const [down, across] = cells.length === 1 && !column ? [1, first] : [first, second];
+  if (down === 0 && across === 0) return cells;
   if (down === 0 && across > 0) return orError(cells.map((line) => line.slice(across - 1, across)));
   if (across === 0 && down > 0) return orError(cells.slice(down - 1, down));
   return cells[down - 1]?.[across - 1] ?? blankOr(cells, down, across);

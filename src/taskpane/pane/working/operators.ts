@@ -9,7 +9,6 @@ const say = words.working;
 /** The answer of an operator before or behind one value. */
 export function unary(operator: string, raw: RawArgument): RawArgument {
   if (operator === "@" || operator === "+") return raw;
-  if (operator === "#") throw new CannotShow(say.spillReference);
   return operator === "%" ? numberOf(raw) / 100 : -numberOf(raw);
 }
 

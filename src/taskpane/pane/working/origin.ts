@@ -1,4 +1,4 @@
-import { isCallNode, isReferenceNode } from "@borgar/fx";
+import { isCallNode, isReferenceNode, isUnaryNode } from "@borgar/fx";
 import { parseAddress } from "../../../hosts/address";
 import { words } from "../../words";
 import { isPlainValue, ownFunction, textOf } from "./formula";
@@ -15,6 +15,12 @@ export async function originOf(node: Node, formula: string, reader: Reader): Pro
   if (isReferenceNode(node)) {
     const { address } = await findCells(node, reader);
     return parseAddress(text.replace(/\$/g, "")) ? address : say.standsFor(text, address);
+  }
+  if (isUnaryNode(node) && node.operator === "#" && isReferenceNode(node.arguments[0])) {
+    return say.spillsFrom(
+      `${textOf(node.arguments[0], formula)}#`,
+      (await findCells(node.arguments[0], reader)).address,
+    );
   }
   if (isCallNode(node) && ownFunction(node)) return say.fromCall(ownFunction(node)?.name ?? "");
   return say.workedOut(text);

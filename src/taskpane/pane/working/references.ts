@@ -40,8 +40,14 @@ export async function readReference(node: ReferenceIdentifier, reader: Reader): 
 export async function findCells(node: ReferenceIdentifier, reader: Reader): Promise<HostRange> {
   if (node.kind === "beam") throw new CannotShow(say.wholeColumn(node.value));
   if (node.kind === "table") return readTable(node.value, reader);
+  if (isElsewhere(node.value)) throw new CannotShow(say.elsewhere(node.value));
   const reference = node.kind === "range" ? onSheetOf(node.value, reader.selected) : node.value;
   return readThrough(reader.host, reference);
+}
+
+/** Several sheets at once, such as First:Last!A1, or another workbook, such as [Book.xlsx]Sheet1!A1. */
+function isElsewhere(reference: string): boolean {
+  return /[:[]/.test(reference.slice(0, Math.max(0, reference.lastIndexOf("!"))));
 }
 
 /** A reference without a sheet means the sheet of the selected cell. */

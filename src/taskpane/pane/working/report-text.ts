@@ -14,8 +14,12 @@ export function reportText(report: CellReport): string {
   const unit = first?.isWhatShows && more.length === 0 ? first.fn.returns.unit : "";
   const shown = report.shows === null ? say.blank : withUnit(report.shows, unit);
   const head = [`${say.shows(report.address)} ${shown}`, report.message && sentence(report.message)];
+  const part = report.formulaAt === undefined ? [] : [say.partOf(report.formulaAt)];
+  const leftAside = report.leftAside?.length ? [say.leftAside([...new Set(report.leftAside)])] : [];
   const formula = isReadable(report) ? [`${say.formula}: ${report.formula}`] : [];
-  return [...head, ...formula, ...report.calls.flatMap(callLines)].filter((line) => line !== undefined).join("\n");
+  return [...head, ...part, ...formula, ...leftAside, ...report.calls.flatMap(callLines)]
+    .filter((line) => line !== undefined)
+    .join("\n");
 }
 
 function callLines({ fn, went, outcome, answer, isWhatShows, isWhole, remarks }: CallReport): readonly string[] {

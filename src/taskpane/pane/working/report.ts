@@ -1,4 +1,5 @@
 import { HostError, type HostRange, type HostValue } from "../../../hosts/port";
+import { asTyped, namesCalled } from "../../../workbook/findings/names-called";
 import { words } from "../../words";
 import { argumentValue } from "./argument-value";
 import { reportCall, type CallReport } from "./call-report";
@@ -42,12 +43,12 @@ export async function reportSelection(host: ReadingHost): Promise<CellReport> {
   const about = { address: selected.address, shows, isAnError: isErrorCode(shows), message: selected.message };
   const formula = formulaOf(selected);
   const once = askingOnce(host);
-  if (formula !== undefined) return { ...about, ...(await reportFormula(formula, { host: once, selected })) };
+  if (formula !== undefined) return { ...about, ...(await reportFormula(asTyped(formula), { host: once, selected })) };
   if (shows === null || shows === "") return { ...about, calls: [], because: say.emptyCell };
   const parent = await parentOf(selected, once);
   if (!parent) return { ...about, calls: [], because: say.typedIn };
   const reader = { host: once, selected: { ...parent.at, values: selected.values } };
-  const behind = await reportFormula(parent.formula, reader, parent.offset);
+  const behind = await reportFormula(asTyped(parent.formula), reader, parent.offset);
   return { ...about, ...behind, formulaAt: parent.at.address };
 }
 
@@ -67,6 +68,14 @@ async function parentOf(selected: HostRange, host: Reader["host"]): ReturnType<t
   }
 }
 
+/** A call may stand where it cannot be followed, or name a function that is none of ours. */
+function whyNoCall(formula: string, parsed: ReturnType<typeof parseFormula>): string {
+  if (!parsed) return say.unreadable;
+  const { known, misspelled } = namesCalled(formula);
+  if (known.length > 0) return say.notFollowed(known);
+  return misspelled.length > 0 ? say.noSuchFunction(misspelled) : say.notOurs;
+}
+
 async function reportFormula(
   formula: string,
   reader: Reader,
@@ -74,7 +83,7 @@ async function reportFormula(
 ): Promise<Pick<CellReport, "formula" | "calls" | "because" | "leftAside">> {
   const parsed = parseFormula(formula);
   const calls = ownCalls(parsed);
-  if (calls.length === 0) return { formula, calls: [], because: parsed ? say.notOurs : say.unreadable };
+  if (calls.length === 0) return { formula, calls: [], because: whyNoCall(formula, parsed) };
   const unused = await unusedParts(parsed, (node) => argumentValue(node, reader));
   const place = { formula, offset, isWhole: isBareCall(parsed) };
   const used = calls.filter(({ node }) => !unused.has(node));

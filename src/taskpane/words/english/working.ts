@@ -10,11 +10,15 @@ export const working = {
   cites: "Where the numbers stand",
   more: (name: string) => `More about ${name}`,
   blank: "blank",
-  severalValues: (count: number) => `${count} values`,
+  severalValues: (count: number, unit: string) => `${count} values${unit && `, ${unit}`}`,
   firstOf: (count: number, first: string) => `${first} (first of ${count})`,
   emptyCell: "This cell is empty. Select a cell that holds a Loamsheet formula.",
   typedIn: "This value was typed in; no Loamsheet formula stands behind it.",
   notOurs: "This formula calls no Loamsheet function, so there is no working to show.",
+  notFollowed: (names: readonly string[]) =>
+    `${names.join(", ")} stands inside a LAMBDA, or where the formula makes no use of it, so its steps cannot be followed. Put it in a cell of its own to see them.`,
+  noSuchFunction: (names: readonly string[]) =>
+    `No function is called ${names.map((name) => `LOAM.${name}`).join(", ")}: look it up in Find a function.`,
   unreadable: "This formula could not be read. Check its brackets and quotation marks.",
   ownAnswer: (answer: string) =>
     `This function stands inside a longer formula. By itself it gives ${answer === "" ? "nothing" : answer}.`,
@@ -25,6 +29,9 @@ export const working = {
     `The formula leaves ${names.join(", ")} aside: its test takes the other branch here.`,
   oneOfMany: (at: number, count: number) =>
     `This formula fills ${count} cells. The steps are those of ${at === 1 ? "the first" : `number ${at}`}.`,
+  firstOfMany: (count: number) => `It gives ${count} answers here. The steps are those of the first.`,
+  partOfTable: (rows: number, columns: number) =>
+    `The answer is a table of ${rows} rows and ${columns} columns, of which the formula takes more than one cell.`,
   cellOfTable: (row: number, column: number, heads: readonly string[]) =>
     `The answer is a table. This cell shows its row ${row}, column ${column}${heads.length > 0 ? `: ${heads.join(", ")}` : ""}.`,
   partOf: (address: string) => `It belongs to the answer of the formula in ${address}.`,
@@ -32,6 +39,7 @@ export const working = {
   typed: "typed in the formula",
   leftOut: "left out",
   standsFor: (text: string, address: string) => `${text}, which is ${address}`,
+  spillsFrom: (text: string, address: string) => `${text}, all that spills from ${address}`,
   fromCall: (name: string) => `answer of ${name}, shown below`,
   workedOut: (text: string) => `worked out from ${text}`,
   notHere: "cannot be worked out here",
@@ -40,7 +48,10 @@ export const working = {
   copyByHand: "The text could not be put on the clipboard. It stands below: select it all and copy it.",
   copyText: "The working as text",
   wildcard: (text: string) => `A look-up for "${text}" stands for any letters, which only the spreadsheet can search.`,
-  wholeColumn: (reference: string) => `${reference} is a whole column. Point to the filled rows to see the working.`,
+  wholeColumn: (reference: string) =>
+    `${reference} is a whole column or row. Point to the filled rows to see the working.`,
+  elsewhere: (reference: string) =>
+    `${reference} points to several sheets or another workbook, which cannot be read here. Put that part in a cell of its own to see the steps.`,
   tablePart: (reference: string) =>
     `${reference} is a part of a table that cannot be read here, so the steps are not shown.`,
   notInTable: (reference: string) => `${reference} asks for a row that lies outside its table.`,
@@ -49,7 +60,8 @@ export const working = {
     `An argument is computed with ${name}, which only the spreadsheet can do. Put that part in a cell of its own to see the steps.`,
   operator: (operator: string) =>
     `An argument uses "${operator}". Put that part in a cell of its own to see the steps.`,
-  spillReference: "An argument points to a spilled range (#). Point to its cells to see the steps.",
+  spillReference:
+    "An argument points to a spilled range (#) whose size cannot be told here. Point to its cells to see the steps.",
   rangeArithmetic: "An argument calculates with a whole range. Put that part in cells of its own to see the steps.",
   textInArithmetic: (text: string) => `An argument calculates with "${text}", which is not a number.`,
   arrived: (code: string) => `One of its cells shows ${code}: mend that cell first.`,
