@@ -137,11 +137,12 @@ it("ASABE D497 draft: 60 field cultivator tools 3 in deep at 7 mph in medium soi
 
 describe("University of Nebraska: diesel of whole systems, printed totals", () => {
   it.each([
-    ["plow", 5.28],
-    ["chisel", 3.34],
-    ["disk", 2.71],
-  ] as const)("%s %d gal/ac", (system, printed) => {
+    ["plow", 5.28, 6],
+    ["chisel", 3.34, 5],
+    ["disk", 2.71, 5],
+  ] as const)("%s %d gal/ac in %i passes", (system, printed, passes) => {
     expect(systemFuelOf(system).galPerAc).toBeCloseTo(printed, 10);
+    expect(systemFuelOf(system).passes).toBe(passes);
   });
 });
 
