@@ -269,6 +269,20 @@ describe("into the sheet", () => {
   });
 });
 
+it("keeps what is tried when a workbook without a name gets one", async () => {
+  let name = "";
+  mount({ workbookId: async () => name });
+  await open();
+  type("what-if-yield", "230");
+  name = "saved.xlsx";
+  press("Read the sheet again");
+  await settled();
+  expect(input("what-if-yield").value).toBe("230");
+  mount({ workbookId: async () => name });
+  await open();
+  expect(input("what-if-yield").value).toBe("230");
+});
+
 describe("cells of one's own", () => {
   it("ties a figure to the selected cell and remembers it", async () => {
     host.selected = "Quick!D1";

@@ -84,7 +84,7 @@ export function mountPane(root: HTMLElement, host: WorkbookHost, environment: Pa
         if (before.start.form !== after.start.form) memory.keep(after.start.form);
         if (before.find.recent !== after.find.recent) recentMemory.keep(after.find.recent);
         const { kept, workbook } = after.whatIf;
-        if (before.whatIf.kept !== kept && workbook !== undefined) {
+        if ((before.whatIf.kept !== kept || before.whatIf.workbook !== workbook) && workbook !== undefined) {
           whatIfMemory.keep(remembering(whatIfMemory.recall(), workbook, kept));
         }
         if (before.trial.kept !== after.trial.kept) trialMemory.keep(after.trial.kept);

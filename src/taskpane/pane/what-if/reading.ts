@@ -22,11 +22,11 @@ export const readSheet: Action = {
       changeWhatIf(desk, { reading });
       const workbook = await workbookOf(desk);
       const { whatIf } = desk.state();
-      const kept =
-        whatIf.workbook === workbook ? whatIf.kept : keptOf(memoryOf(desk.environment, "whatIf").recall(), workbook);
+      // A workbook without a name is the same one when it gets its name.
+      const sameBook = whatIf.workbook === workbook || whatIf.workbook === "";
+      const kept = sameBook ? whatIf.kept : keptOf(memoryOf(desk.environment, "whatIf").recall(), workbook);
       const read = await readBound(desk.host, kept);
       if (desk.state().whatIf.reading !== reading) return;
-      const sameBook = whatIf.workbook === workbook;
       changeWhatIf(desk, {
         ...read,
         workbook,

@@ -157,12 +157,13 @@ async function withShelf(
   if (focus !== undefined) changeStrip(desk, {}, focus);
 }
 
-/** What earlier fills added belongs to a workbook that is not open any more. */
+/** What was added and tried belongs to a workbook that is not open any more. */
 export function forgetFills(desk: Desk): void {
   desk.change((state) => ({
     ...state,
     start: { ...state.start, receipts: [], done: undefined, asking: false },
     pictures: firstPictures,
+    whatIf: { ...state.whatIf, workbook: undefined },
   }));
 }
 
