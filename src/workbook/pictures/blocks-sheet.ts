@@ -7,7 +7,6 @@ import { place } from "../formula/reference";
 import type { EntriesBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
-import { wordsEntry } from "../model/entries";
 import { chartColors } from "../starters/chart-colors";
 import type { BlocksPicture } from "./picture";
 import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
@@ -16,6 +15,7 @@ import {
   cautionsOf,
   confidenceLine,
   factsKey,
+  inWords,
   fact,
   priceLine,
   stripsLive,
@@ -29,19 +29,21 @@ const resultColumns = { treatment: 1, mean: 3, gain: 5, low: 6, high: 7 } as con
 /** The gain of each treatment over the check with its likely range, best first. */
 export function blocksSheet(picture: BlocksPicture): PictureSheet {
   const { name, check, money } = picture;
+  const result = resultOf(picture);
   return {
     name: "Strip differences",
     title: trialTitle(name),
     answers: `What did each treatment gain over ${check}, and how sure is that?`,
     live: stripsLive,
     blocks: [
+      inWords(quiet(formula`INDEX(${result},ROWS(${result}),2)`)),
       factLines(picture),
       gainRows(picture),
       ...chartWithWords(
         {
           kind: "bar",
           title: `Gain over ${check}, bu/ac`,
-          alt: `The chart has three bars for each treatment, light to dark: the lowest likely gain over ${check}, the gain measured, and the highest likely one, bu/ac. To the left of zero there was less. ${check} itself has none.`,
+          alt: `The chart has three bars for each treatment, light to dark: the lowest likely gain over ${check}, the gain measured, and the highest likely one, bu/ac. To the left of zero there was less. The check itself, ${check}, has no bar.`,
           categories: place("gain.treatments"),
           series: [
             { name: "Likely from", values: place("gain.lows"), color: chartColors.running },
@@ -66,18 +68,11 @@ function listed({ strips }: BlocksPicture): string[] {
   return [...new Set(strips.map(({ treatment }) => treatment))];
 }
 
-function factLines(picture: BlocksPicture): EntriesBlock {
-  const { confidencePct, money } = picture;
-  const result = resultOf(picture);
-  const words = quiet(formula`INDEX(${result},ROWS(${result}),2)`);
+function factLines({ confidencePct, money }: BlocksPicture): EntriesBlock {
   return {
     kind: "entries",
     key: factsKey,
-    entries: [
-      confidenceLine(confidencePct),
-      ...(money ? [priceLine(money.priceUsdPerBu)] : []),
-      wordsEntry({ key: "words", label: "In words" }, words),
-    ],
+    entries: [confidenceLine(confidencePct), ...(money ? [priceLine(money.priceUsdPerBu)] : [])],
   };
 }
 

@@ -7,7 +7,7 @@ import { place } from "../formula/reference";
 import type { EntriesBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
-import { typedEntry, wordsEntry } from "../model/entries";
+import { typedEntry } from "../model/entries";
 import { chartColors } from "../starters/chart-colors";
 import type { PairsPicture } from "./picture";
 import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
@@ -17,6 +17,7 @@ import {
   confidenceLine,
   fact,
   factsKey,
+  inWords,
   priceLine,
   stripsLive,
   trialTitle,
@@ -37,12 +38,13 @@ export function pairsSheet(picture: PairsPicture): PictureSheet {
     answers: `What did ${treatments.treated} gain over ${treatments.check}, pair by pair and in all?`,
     live: stripsLive,
     blocks: [
+      inWords(quiet(resultAt(money ? wordsRow.withMoney : wordsRow.alone, money !== undefined))),
       factLines(picture),
       pairRows(picture),
       ...chartWithWords(
         {
           kind: "bar",
-          title: `${treatments.treated} over ${treatments.check}, bu/ac`,
+          title: `Gain of ${treatments.treated} over ${treatments.check}, bu/ac`,
           alt: `The chart has a bar for each pair of strips, then the mean of all and both ends of its likely range${money ? ", and last the gain that pays" : ""}: bu/ac more than ${treatments.check}. To the left of zero there was less.`,
           categories: place("gain.names"),
           series: [{ name: "bu/ac", values: place("gain.values"), color: chartColors.soil }],
@@ -59,7 +61,6 @@ export function pairsSheet(picture: PairsPicture): PictureSheet {
 }
 
 function factLines({ confidencePct, money, treatments }: PairsPicture): EntriesBlock {
-  const row = money ? wordsRow.withMoney : wordsRow.alone;
   return {
     kind: "entries",
     key: factsKey,
@@ -81,7 +82,6 @@ function factLines({ confidencePct, money, treatments }: PairsPicture): EntriesB
             ),
           ]
         : []),
-      wordsEntry({ key: "words", label: "In words" }, quiet(resultAt(row, money !== undefined))),
     ],
   };
 }

@@ -19,7 +19,7 @@ import { tornadoSheet } from "./tornado-sheet";
 export function planPicture(picture: Picture, madeOn: string, taken: TakenNames): WorkbookPlan {
   const sheet = sheetFor(picture);
   return planWorkbook(
-    { starter: "picture", title: `${sheet.title}, ${madeOn}`, sheets: [sheetOf(sheet, madeOn)] },
+    { starter: "picture", title: `${sheet.name}, ${madeOn}`, sheets: [sheetOf(sheet, madeOn)] },
     taken,
   );
 }

@@ -3,7 +3,8 @@ import { type trialBlocks } from "../../functions/trials/trial-blocks";
 import { type trialPairs } from "../../functions/trials/trial-pairs";
 import type { TrialDesign } from "../../core/trials/trial-layout";
 import { place } from "../formula/reference";
-import type { Entry, ParagraphsBlock, PlacedCell } from "../model/block";
+import type { Expression } from "../formula/expression";
+import type { Entry, ParagraphsBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
@@ -46,6 +47,11 @@ export function priceLine(usdPerBu: number): Entry {
     usdPerBu,
     within(trialLimits.price, "Price of a bushel"),
   );
+}
+
+/** The sentence of the result, over the free cells beside it. */
+export function inWords(sentence: Expression): RowsBlock {
+  return { kind: "rows", title: "In words", rows: [[{ content: sentence, style: "body" }]] };
 }
 
 /** A strip's yield; blank where it was lost. */
