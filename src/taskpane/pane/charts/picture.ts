@@ -110,8 +110,8 @@ export function acrossScale(values: readonly number[]): LinearScale {
   return linearScale(values, 18, broad - 18, false);
 }
 
-/** With one decimal and a true minus sign. */
+/** With one decimal and a true minus sign; halves go away from zero, as they do in a cell. */
 export function tenth(value: number): string {
-  const shown = value.toFixed(1);
-  return (shown === "-0.0" ? "0.0" : shown).replace("-", "−");
+  const size = (Math.round(Math.abs(value) * 10 + 1e-9) / 10).toFixed(1);
+  return value < 0 && size !== "0.0" ? `−${size}` : size;
 }

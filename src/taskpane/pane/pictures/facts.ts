@@ -10,7 +10,7 @@ import {
   type TriedFigure,
 } from "../../../workbook/pictures/picture";
 import type { LedgerReading } from "../charts/workbook-pictures";
-import { caseFrom, readQuantity, valuesOf } from "../what-if/case";
+import { caseFrom, plain, readQuantity, valuesOf } from "../what-if/case";
 import { stepsOf } from "../what-if/picture";
 import type { WhatIfState } from "../what-if/state";
 import { rangesOf, swingsOf } from "../what-if/swings";
@@ -45,7 +45,9 @@ function triedFigure(state: WhatIfState, figure: TriedFigure): Tried {
   const read = readQuantity(state, figure);
   const value = read !== "blank" && "value" in read ? read.value : 0;
   const bound = state.bound[figure];
-  const follows = bound && bound.value === value ? cellAt(bound.address) : undefined;
+  // The pane shows fewer digits than a cell may hold.
+  const isSame = bound?.value !== undefined && bound.value !== null && plain(bound.value) === plain(value);
+  const follows = bound && isSame ? cellAt(bound.address) : undefined;
   return follows ? { follows } : { value };
 }
 
