@@ -4,7 +4,7 @@ import type { Action, Desk } from "./action";
 /**
  * Listens at the root for all controls. Markup says which action a control stands for:
  * data-action (a click, or typing in a field), data-leave (leaving a field; the action receives its id), data-escape
- * (Escape pressed inside).
+ * (Escape pressed inside). The action receives what stands in data-value.
  */
 export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly Action[]): void {
   const byName = new Map(actions.map((action) => [action.name, action]));
@@ -27,7 +27,9 @@ export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly 
     if (isField(event.target)) run(event.target.dataset.leave, event.target.id);
   });
   root.addEventListener("keydown", (event) => {
-    if (event.key === "Escape") run(closest(event, "[data-escape]")?.dataset.escape, "");
+    if (event.key !== "Escape") return;
+    const inside = closest(event, "[data-escape]");
+    run(inside?.dataset.escape, inside?.dataset.value ?? "");
   });
 }
 

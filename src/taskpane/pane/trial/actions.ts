@@ -105,7 +105,7 @@ export const leaveAsIs: Action = {
   name: "trial.leave",
   label: "",
   allowed: always,
-  perform: (desk, focus) => changeTrial(desk, { asking: undefined }, focus || undefined),
+  perform: (desk, focus) => changeTrial(desk, { asking: undefined }, focus),
 };
 
 /** The number of blocks that TRIALSIZE asks for. */

@@ -17,7 +17,7 @@ interface Question {
 export function question({ asks, yes, no, back }: Question, state: PaneState): HTMLElement {
   return element(
     "div",
-    { class: "question", "data-escape": leaveAsIs.name },
+    { class: "question", "data-escape": leaveAsIs.name, "data-value": back },
     element("p", { id: "trial-question", tabindex: -1 }, asks),
     element("div", { class: "side-by-side" }, button(yes, state), button(leaveAsIs, state, { says: no, value: back })),
   );
