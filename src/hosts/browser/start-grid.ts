@@ -18,6 +18,7 @@ import { fontFamily } from "../../workbook/styles";
 import { fonts } from "../engine/cell-styles";
 import { gridWords } from "./grid-words";
 import { gridTheme, tableThemes } from "./grid-theme";
+import { keepTabOrder } from "./tab-order";
 
 export interface Grid {
   readonly univer: Univer;
@@ -38,6 +39,8 @@ export function startGrid(containerId: string, dark: boolean): Grid {
     locales: { [LocaleType.EN_US]: gridWords },
   });
   for (const [plugin, options] of pluginsOf(containerId)) univer.registerPlugin(plugin, options);
+  const container = document.getElementById(containerId);
+  if (container) keepTabOrder(container);
   return { univer, api: FUniver.newAPI(univer) };
 }
 
