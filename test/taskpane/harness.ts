@@ -1,5 +1,6 @@
 import { mountPane, type PaneEnvironment } from "../../src/taskpane/pane";
 import "../../src/taskpane/pane/pane.css";
+import { cellsOf, clientRows, head } from "./clients/client-rows";
 import { FakeHost } from "./fake-host";
 
 /** The pane with a fake workbook, for the browser tests: ?kind=browser adds what the browser page offers. */
@@ -42,6 +43,8 @@ const host = new FakeHost({
     "Quick what if!B5": { value: 0.12 },
     "Quick what if!B6": { value: 0 },
     ...ledger,
+    // Three clients, the last of them without a crop on one line.
+    ...(kind === "browser" && cellsOf("Clients", [head, ...clientRows(3).slice(0, -1), ["Client 3", "South", "", 43]])),
   },
   areas: {
     "Fields[Crop]": "Fields!C2:C3",
@@ -68,6 +71,7 @@ const environment: PaneEnvironment = {
   startup: { isOn: async () => loadsWithWorkbook, set: async (on) => void (loadsWithWorkbook = on) },
   ...(kind === "browser" && {
     saveFile: async () => "windmill-hollow.xlsx",
+    files: { make: async () => new File([], "client.xlsx"), handOver: async (_files, name) => name },
     workbooks: {
       list: async () => [
         { id: "a", title: "Windmill Hollow Farm", changed: Date.UTC(2026, 0, 12, 15), isOpen: true },
@@ -83,5 +87,10 @@ const environment: PaneEnvironment = {
 };
 
 window.host = host;
+// Beside a grid the page brings the main part.
+if (kind === "browser") {
+  document.body.innerHTML = `<main><aside id="pane" aria-label="Tools"></aside></main>`;
+  document.body.style.margin = "0";
+}
 const root = document.getElementById("pane");
 if (root) mountPane(root, host, environment);
