@@ -51,6 +51,11 @@ describe("the range of profit", () => {
 });
 
 describe("the page for landlord or lender", () => {
+  it("is one page", () => {
+    const sheet = plan.sheets.find(({ name }) => name === "Landlord or lender");
+    expect(sheet?.print).toMatchObject({ orientation: "portrait", fit: { wide: 1, tall: 1 } });
+  });
+
   it("adds up the farm as the summary does", () => {
     const summary = (label: string) => Number(book.beside("Summary", label, wholeFarm));
     expect(page("Acres", wholeFarm)).toBe(1480);

@@ -49,12 +49,19 @@ describe("the practices of the invented farm", () => {
     expect(practices("Decision", "narrower rows, lower rate")).toBe("adopt"); // pays even at its lowest gain
     expect(practices("Decision", "foliar micronutrient")).toBe("skip");
     expect(practices("Decision", "fungicide pass at pod set")).toBe("test");
-    expect(Number(practices("Pairs to lay", "fungicide pass at pod set"))).toBeGreaterThan(2);
+    const pairs = Number(practices("Pairs to lay", "fungicide pass at pod set"));
+    expect(pairs).toBeGreaterThan(2);
+    expect(practices("Acres to test on", "fungicide pass at pod set")).toBeCloseTo(pairs * 1.7, 9);
     // 2.1667 × 10.48 - 1 = 21.71
     expect(practices("Decision", "potash before soybean")).toBe("adopt");
     const sheet = book.plan.sheets.find(({ name }) => name === "Practices");
     const reasons = (sheet?.cells ?? []).map(({ row, column }) => book.at("Practices", row, column));
     expect(reasons.some((words) => typeof words === "string" && /nets \$21\.71\/ac on average/.test(words))).toBe(true);
+  });
+
+  it("are worth a trial of one season only as far as seasons are alike", () => {
+    // From the strips on, in another program (Python): error √(2.5² / 6 + 1²) bu, 2,460 acre-seasons; $2,638.54 without the 1.
+    expect(practices("A test is worth $", "fungicide pass at pod set")).toBeCloseTo(1717.8147, 3);
   });
 });
 
