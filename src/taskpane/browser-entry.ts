@@ -6,6 +6,7 @@ import { keepOffline } from "../hosts/browser/offline/keep-offline";
 import { clientFiles, download } from "./browser-files";
 import { mountPane } from "./pane";
 import { showReadableSheet } from "./readable-sheet";
+import { words } from "./words";
 
 const darkness = matchMedia("(prefers-color-scheme: dark)");
 
@@ -91,5 +92,5 @@ function part(id: string): HTMLElement {
 
 start().catch((thrown: unknown) => {
   const detail = thrown instanceof Error ? thrown.message : String(thrown);
-  showNotice(`The workbook could not be opened: ${detail}. Reload the page.`, true);
+  showNotice(words.strip.notOpened(detail), true);
 });

@@ -1,4 +1,5 @@
 import type { BrowserWorkbook } from "../hosts/browser";
+import { words } from "./words";
 
 interface Parts {
   readonly button: HTMLElement;
@@ -6,8 +7,7 @@ interface Parts {
   readonly sheet: HTMLElement;
 }
 
-const open = "Back to the grid";
-const closed = "Read this sheet as a table";
+const say = words.strip;
 
 /** The grid is a drawing: the same sheet as a plain table, for screen readers, and for paper. */
 export function showReadableSheet(workbook: BrowserWorkbook, { button, grid, sheet }: Parts): void {
@@ -18,7 +18,7 @@ export function showReadableSheet(workbook: BrowserWorkbook, { button, grid, she
     grid.classList.toggle("covered", readable);
     grid.toggleAttribute("inert", readable);
     button.setAttribute("aria-expanded", String(readable));
-    button.textContent = readable ? open : closed;
+    button.textContent = readable ? say.backToGrid : say.readAsTable;
   };
   button.addEventListener("click", () => {
     show(Boolean(sheet.hidden));

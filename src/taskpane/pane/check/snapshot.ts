@@ -3,6 +3,7 @@ import { HostError, type HostRange, type TakenNames } from "../../../hosts/port"
 import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/sheet-cells";
 import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
 import type { Area } from "../../../workbook/plan";
+import { words } from "../../words";
 import type { ReadingHost } from "../working/references";
 
 /** A workbook as it was read, answering the questions that the working asks of a host, without going back to it. */
@@ -18,7 +19,7 @@ export class Snapshot implements ReadingHost {
   }
 
   async readSelection(): Promise<HostRange> {
-    if (!this.selected) throw notThere("the selection");
+    if (!this.selected) throw notThere(words.check.selection);
     return this.read(addressOf(this.selected));
   }
 
@@ -96,5 +97,5 @@ function same(one: string, other: string): boolean {
 }
 
 function notThere(what: string): HostError {
-  return new HostError(`${what} is not in this workbook.`, "NotThere");
+  return new HostError(words.check.notThere(what), "NotThere");
 }

@@ -103,7 +103,7 @@ export async function makeFiles(
 function joined(plans: readonly WorkbookPlan[]): WorkbookPlan {
   return {
     starter: "client-budget",
-    title: plans.length === 1 ? (plans[0]?.title ?? "") : "Client budgets",
+    title: plans.length === 1 ? (plans[0]?.title ?? "") : say.severalTitle,
     sheets: plans.flatMap(({ sheets }) => sheets),
     names: plans.flatMap(({ names }) => names),
   };

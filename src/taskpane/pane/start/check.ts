@@ -1,7 +1,4 @@
-import { FormulaError, type Fault } from "../../../core/fault";
-import { within, type Limit } from "../../../core/limit";
-import { describeFault } from "../../../functions/frame/describe-fault";
-import { parseNumber } from "../../../functions/frame/parse-number";
+import type { Limit } from "../../../core/limit";
 import { guides } from "../../../reference/guides";
 import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
 import {
@@ -12,6 +9,7 @@ import {
   type StarterChoices,
 } from "../../../workbook/starters";
 import { words } from "../../words";
+import { readNumber } from "../parts/read-number";
 import { fieldIds } from "./field-ids";
 import { partsOf, starterOf, type StartForm } from "./form";
 import type { Refusal } from "./state";
@@ -96,21 +94,9 @@ function fieldCount(text: string): number | string {
   return typeof read === "number" && !Number.isInteger(read) ? say.wholeFields(text.trim()) : read;
 }
 
-/** The number in a field, or the sentence that says what is missing. A unit typed behind it is passed over. */
+/** The number in a field, or the sentence that says what is missing. */
 function numberWithin(name: string, text: string, limit: Limit): number | string {
-  if (text.trim() === "") return say.numberMissing(name, limit.min, limit.max, limit.unit);
-  const read = parseNumber(text.replace(/\s*(?:(?:\/|per)\s*)?(?:bu|bushels?)?(?:\s*\/\s*ac)?\s*$/i, ""));
-  if (!read || read.percent) return sentence({ kind: "notANumber", argument: name, received: text, unit: limit.unit });
-  try {
-    within(name, read.value, limit);
-    return read.value;
-  } catch (thrown) {
-    if (thrown instanceof FormulaError) return sentence(thrown.fault);
-    throw thrown;
-  }
-}
-
-function sentence(fault: Fault): string {
-  const text = describeFault(fault);
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  const read = readNumber(name, text, limit);
+  if (read === "blank") return say.numberMissing(name, limit.min, limit.max, limit.unit);
+  return "value" in read ? read.value : read.refusal;
 }

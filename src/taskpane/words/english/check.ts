@@ -115,6 +115,8 @@ export const check = {
   cutShort: (sheets: readonly string[]) => `Too large to read to the end: ${listed(sheets)}.`,
   kinds,
   found,
+  selection: "The selection",
+  notThere: (what: string) => `${what} is not in this workbook.`,
   goTo: (address: string) => `Go to ${address}`,
   wentTo: (address: string) => `${address} is selected in the sheet.`,
   more: (count: number, kind: string) => `Show ${count} more: ${kind}`,

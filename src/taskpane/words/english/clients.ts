@@ -61,5 +61,6 @@ export const clients = {
   keep: "Keep them",
   removing: "Taking away what was added…",
   removed: "What was added has been taken away again.",
+  severalTitle: "Client budgets",
   zipName: (date: string) => `Client budgets ${date}.zip`,
 };

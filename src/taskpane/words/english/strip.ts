@@ -1,6 +1,9 @@
 /** What can be done with the whole workbook in the browser page. */
 export const strip = {
   label: "This workbook",
+  notOpened: (detail: string) => `The workbook could not be opened: ${detail}. Reload the page.`,
+  readAsTable: "Read this sheet as a table",
+  backToGrid: "Back to the grid",
   save: "Save as .xlsx",
   saving: "Writing the file…",
   saved: (name: string) => `${name} is saved where this browser keeps its downloads.`,
