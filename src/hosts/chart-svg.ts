@@ -3,6 +3,7 @@ import { chartData, numbersOf, type ChartData, type ReadRange } from "./chart/ch
 import type { ChartSize } from "./chart/chart-frame";
 import { drawBars, drawScatter, drawUpright } from "./chart/draw-categories";
 import { escaped, quietInk, svgText } from "./chart/svg-text";
+import { hostWords } from "./words";
 
 export type { ChartSize, ReadRange };
 
@@ -40,7 +41,7 @@ function nothingYet(chart: ChartPlan, size: ChartSize): string {
   const middle = size.width / 2;
   return (
     svgText(chart.title, 12, 25, { size: 15, bold: true, color: "#5a4636" }) +
-    svgText("Nothing to draw yet: its cells hold no numbers.", middle, size.height / 2, {
+    svgText(hostWords.cells.nothingToDraw, middle, size.height / 2, {
       size: 12,
       anchor: "middle",
       color: quietInk,

@@ -1,6 +1,9 @@
 import type { Area } from "../workbook/plan";
 import { parseAddress } from "./address";
 import { HostError, type WrittenBlock } from "./port";
+import { hostWords } from "./words";
+
+const say = hostWords.cells;
 
 /** Where a block goes: its rows from the first cell of its address on. */
 export function writtenArea({ address, rows }: WrittenBlock): {
@@ -8,7 +11,7 @@ export function writtenArea({ address, rows }: WrittenBlock): {
   readonly area: Area;
 } {
   const place = parseAddress(address);
-  if (!place) throw new HostError(`${address} is not an address of cells.`, "NoAddress");
+  if (!place) throw new HostError(say.noAddress(address), "NoAddress");
   const { top, left } = place.area;
   return {
     sheet: place.sheet,
@@ -19,9 +22,6 @@ export function writtenArea({ address, rows }: WrittenBlock): {
 /** What stands in the way of a write, told the same way by every host. */
 export function inTheWay(address: string, what: "formula" | "something"): HostError {
   return what === "formula"
-    ? new HostError(`${address} holds a formula, which stays. Nothing was written.`, "FormulaThere")
-    : new HostError(
-        `${address} is not empty. Select a cell with empty cells around it. Nothing was written.`,
-        "CellNotEmpty",
-      );
+    ? new HostError(say.holdsFormula(address), "FormulaThere")
+    : new HostError(say.notEmpty(address), "CellNotEmpty");
 }

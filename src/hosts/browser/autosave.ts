@@ -4,9 +4,11 @@ import { memoryOf } from "./page-memory";
 import type { Shelf } from "./shelf";
 import type { Grid } from "./start-grid";
 import { contentsOf, isPristine, isWorkbook } from "./workbook-parts";
+import { hostWords } from "../words";
+
+const say = hostWords.browser;
 
 const quietMilliseconds = 400;
-const untitled = "Workbook";
 
 /** Where sentences about keeping the workbook are shown. */
 export type Notice = (sentence: string, needsAttention: boolean) => void;
@@ -36,10 +38,10 @@ export class Autosave {
       const last = this.shelf.lastOpen();
       const entry = entries.find(({ id }) => id === last) ?? entries[0];
       const workbook = entry && (await this.turnTo(entry.id));
-      if (entry && !workbook) this.notice(cannotRead, true);
+      if (entry && !workbook) this.notice(say.cannotRead, true);
       return workbook;
     } catch {
-      this.notice(cannotKeep, true);
+      this.notice(say.cannotKeep, true);
       return undefined;
     }
   }
@@ -113,9 +115,9 @@ export class Autosave {
       if (open.version === 0 && (isPristine(workbook) || isAsGiven(open.example, workbook))) return;
       const isKept = await this.shelf.write(open.id, { version: open.version, workbook }, titleOf(workbook));
       if (isKept) open.version += 1;
-      this.notice(isKept ? "Kept in this browser." : openElsewhere, !isKept);
+      this.notice(isKept ? say.kept : say.openElsewhere, !isKept);
     } catch {
-      this.notice(cannotKeep, true);
+      this.notice(say.cannotKeep, true);
     }
   }
 }
@@ -129,15 +131,9 @@ function isAsGiven(example: { contents?: string } | undefined, workbook: IWorkbo
 }
 
 function titleOf(workbook: IWorkbookData): string {
-  return memoryOf(workbook).title || untitled;
+  return memoryOf(workbook).title || hostWords.files.untitled;
 }
 
 function newId(): string {
   return crypto.getRandomValues(new Uint32Array(3)).join("-");
 }
-
-export const cannotRead = "The workbook kept in this browser could not be read, and is left as it is.";
-const cannotKeep =
-  "This browser has no room to keep the workbook, or does not allow it. Nothing is lost while the page is open: save a file before you leave.";
-const openElsewhere =
-  "Another tab keeps its own changes to this workbook, so changes here are not kept. Save a file, or close one of the two and reload.";

@@ -24,6 +24,9 @@ import { readSheets } from "./read-sheets";
 import type { Grid } from "./start-grid";
 import { writeBlocks } from "./write-blocks";
 import { isPristine, withoutFill, withPlan } from "./workbook-parts";
+import { hostWords } from "../words";
+
+const say = hostWords.browser;
 
 /** The workbook of this page, as the task pane sees it. */
 export class BrowserHost implements WorkbookHost {
@@ -53,15 +56,15 @@ export class BrowserHost implements WorkbookHost {
       await painted();
     };
     try {
-      await step(0.1, `Laying out ${plan.sheets.length} sheets`);
+      await step(0.1, say.layingOut(plan.sheets.length));
       const together = withPlan(before, plan, protect);
-      await step(0.4, "Placing them in the workbook and calculating");
+      await step(0.4, say.placing);
       await this.workbook.open(together);
       this.showSheet(plan.sheets[0]?.name);
-      await step(1, "Done");
+      await step(1, say.done);
     } catch (thrown) {
       await this.putBack(before);
-      throw failed("The starter could not be put in, and the workbook is as it was.", thrown);
+      throw failed(say.notPutIn, thrown);
     }
     return {
       starter: plan.starter,
@@ -76,7 +79,7 @@ export class BrowserHost implements WorkbookHost {
       await this.workbook.open(withoutFill(before, receipt));
     } catch (thrown) {
       await this.putBack(before);
-      throw failed("The sheets could not be taken away, and the workbook is as it was.", thrown);
+      throw failed(say.notTakenAway, thrown);
     }
   }
 
@@ -93,12 +96,12 @@ export class BrowserHost implements WorkbookHost {
 
   async insertFormula(formula: string): Promise<void> {
     const cell = this.workbook.facade.getActiveCell();
-    if (!cell) throw new HostError("Select a cell for the formula first.", "NoSelection");
+    if (!cell) throw new HostError(say.noCell, "NoSelection");
     const sheet = this.workbook.model.getActiveSheet();
     const [row, column] = [cell.getRow(), cell.getColumn()];
     if (this.reader.holdsAnything(sheet, row, column)) {
       const address = areaAddress({ top: row, left: column, bottom: row, right: column });
-      throw new HostError(`${address} is not empty. Select an empty cell for the formula.`, "CellNotEmpty");
+      throw new HostError(say.cellNotEmpty(address), "CellNotEmpty");
     }
     const applied = this.grid.api.getFormula().onCalculationResultApplied();
     cell.setValue({ f: formula });
@@ -140,15 +143,14 @@ export class BrowserHost implements WorkbookHost {
   private async refuseTaken(plan: WorkbookPlan): Promise<void> {
     const taken = await this.taken();
     const sheet = clash(plan.sheets, taken.sheets);
-    if (sheet)
-      throw new HostError(`A sheet named ${sheet} is already here. Rename it or take it away first.`, "SheetTaken");
+    if (sheet) throw new HostError(say.sheetTaken(sheet), "SheetTaken");
     const name = clash(plan.names, taken.names);
-    if (name) throw new HostError(`The name ${name} is already used in this workbook.`, "NameTaken");
+    if (name) throw new HostError(say.nameTaken(name), "NameTaken");
     const table = clash(
       plan.sheets.flatMap(({ tables }) => tables),
       taken.tables,
     );
-    if (table) throw new HostError(`A table named ${table} is already here.`, "TableTaken");
+    if (table) throw new HostError(say.tableTaken(table), "TableTaken");
   }
 
   private async putBack(before: IWorkbookData): Promise<void> {
@@ -199,7 +201,7 @@ function clash(planned: readonly { readonly name: string }[], taken: readonly st
 
 function failed(what: string, thrown: unknown): HostError {
   const detail = thrown instanceof Error ? thrown.message : String(thrown);
-  return new HostError(`${what} What happened: ${detail}`, "GridRefused");
+  return new HostError(say.happened(what, detail), "GridRefused");
 }
 
 /** Lets the page show what is going on before the next piece of work. */

@@ -8,6 +8,7 @@ import { memoryOf, type PageMemory } from "./page-memory";
 import { plannedCell } from "./planned-cell";
 import { notesOf, rulesOf, tablesOf, validationsOf, type SheetResources } from "./plan-from-resources";
 import { namesPlugin, parsed } from "./workbook-parts";
+import { hostWords } from "../words";
 
 /**
  * The workbook as it stands, as a plan again: what the person typed, added, moved or took away included. Looks that
@@ -20,7 +21,7 @@ export function currentPlan(workbook: OpenWorkbook, reader: CellReader): Workboo
   const sheets = workbook.model.getSheets().map((sheet) => sheetPlan(sheet, data, memory, resources, reader));
   return {
     starter: memory.starter,
-    title: memory.title || "Workbook",
+    title: memory.title || hostWords.files.untitled,
     sheets,
     names: Object.values(resources.get(namesPlugin) ?? {}).flatMap(namePlan),
   };

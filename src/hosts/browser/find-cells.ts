@@ -3,6 +3,9 @@ import type { Area } from "../../workbook/plan";
 import { parseAddress } from "../address";
 import { HostError } from "../port";
 import type { OpenWorkbook } from "./open-workbook";
+import { hostWords } from "../words";
+
+const say = hostWords.browser;
 
 export interface FoundCells {
   readonly sheet: Worksheet;
@@ -21,7 +24,7 @@ function addressCells({ model }: OpenWorkbook, address: string): FoundCells | un
   const place = parseAddress(address);
   if (!place) return undefined;
   const sheet = place.sheet === undefined ? model.getActiveSheet() : model.getSheetBySheetName(place.sheet);
-  if (!sheet) throw new HostError(`There is no sheet named ${place.sheet}.`, "NoSheet");
+  if (!sheet) throw new HostError(say.noSheet(place.sheet), "NoSheet");
   return { sheet, area: place.area };
 }
 
@@ -29,16 +32,16 @@ function namedCells(workbook: OpenWorkbook, name: string): FoundCells {
   const found = workbook.facade.getDefinedNames().find((one) => same(one.getName(), name));
   const address = found?.getFormulaOrRefString().replace(/^=/, "");
   const cells = address === undefined ? undefined : addressCells(workbook, address);
-  if (!cells) throw new HostError(`"${name}" is neither an address, such as Fields!B7, nor a name here.`, "NoName");
+  if (!cells) throw new HostError(say.noName(name), "NoName");
   return cells;
 }
 
 function columnCells({ facade, model }: OpenWorkbook, table: string, column: string): FoundCells {
   const found = facade.getTableList().find(({ name }) => same(name, table));
   const sheet = found && model.getSheetBySheetId(found.subUnitId);
-  if (!found || !sheet) throw new HostError(`There is no table named ${table}.`, "NoTable");
+  if (!found || !sheet) throw new HostError(say.noTable(table), "NoTable");
   const index = found.columns.findIndex(({ displayName }) => same(displayName, column));
-  if (index < 0) throw new HostError(`The table ${table} has no column named ${column}.`, "NoColumn");
+  if (index < 0) throw new HostError(say.noColumn(table, column), "NoColumn");
   const left = found.range.startColumn + index;
   return { sheet, area: { top: found.range.startRow + 1, bottom: found.range.endRow, left, right: left } };
 }

@@ -3,12 +3,13 @@ import { allFunctions } from "../../functions";
 import { sheetName } from "../engine/engine-function";
 import type { HostFacts } from "../port";
 import type { Grid } from "./start-grid";
+import { hostWords } from "../words";
 
 /** What the grid of this page knows of ours. */
 export function gridFacts({ univer }: Grid): HostFacts {
   const known = univer.__getInjector().get(IFunctionService);
   return {
-    program: "The grid of this page",
+    program: hostWords.browser.program,
     functions: allFunctions.filter((fn) => known.hasExecutor(sheetName(fn))).map(({ name }) => name),
     missing: [],
   };

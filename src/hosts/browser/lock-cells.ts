@@ -6,6 +6,7 @@ import { memoryOf } from "./page-memory";
 import { plannedCell } from "./planned-cell";
 import { rectanglesOf, type CellAt } from "./rectangles";
 import type { Grid } from "./start-grid";
+import { hostWords } from "../words";
 
 /** Makes computed cells refuse typing on the sheets that were filled in that way. All other cells stay open. */
 export async function lockComputedCells(grid: Grid, workbook: OpenWorkbook): Promise<void> {
@@ -21,7 +22,9 @@ async function lockSheet({ api }: Grid, sheet: FWorksheet): Promise<void> {
     sheet.getRange(top, left, bottom - top + 1, right - left + 1),
   );
   if (ranges.length === 0) return;
-  const rules = await sheet.getWorksheetPermission().protectRanges([{ ranges, options: { name: "Computed cells" } }]);
+  const rules = await sheet
+    .getWorksheetPermission()
+    .protectRanges([{ ranges, options: { name: hostWords.browser.lockedCells } }]);
   for (const rule of rules) await rule.setPoint(api.Enum.RangePermissionPoint.Edit, false);
 }
 

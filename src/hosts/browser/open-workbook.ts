@@ -4,6 +4,7 @@ import type { MessageBook } from "../engine/message-book";
 import { HostError } from "../port";
 import { memoryOf, withMemory } from "./page-memory";
 import type { Grid } from "./start-grid";
+import { hostWords } from "../words";
 
 /** Kept anew by the grid whenever a workbook opens; from saved data they would pile up. */
 const rebuilt = new Set([
@@ -66,7 +67,7 @@ export class OpenWorkbook {
 
   get facade(): FWorkbook {
     const workbook = this.grid.api.getActiveWorkbook();
-    if (!workbook) throw new HostError("No workbook is open on this page. Reload the page.", "NoWorkbook");
+    if (!workbook) throw new HostError(hostWords.browser.noWorkbook, "NoWorkbook");
     return workbook;
   }
 

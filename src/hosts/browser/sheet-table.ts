@@ -4,6 +4,7 @@ import type { CellReader } from "../engine/read-cells";
 import { escaped } from "../chart/svg-text";
 import { filledSize } from "./filled-size";
 import type { OpenWorkbook } from "./open-workbook";
+import { hostWords } from "../words";
 
 /**
  * The sheet in sight as plain HTML, for readers and printers that cannot use the drawn grid: every cell as it is
@@ -30,6 +31,6 @@ export function sheetAsHtml(workbook: OpenWorkbook, reader: CellReader, charts: 
   });
   const name = escaped(sheet.getSheetName());
   const table = `<table><caption>${name}</caption><thead><tr><td></td>${letters}</tr></thead><tbody>${body.join("")}</tbody></table>`;
-  const empty = `<p>The sheet ${name} is empty.</p>`;
+  const empty = `<p>${hostWords.browser.emptySheet(name)}</p>`;
   return (rows === 0 ? empty : table) + charts.map((chart) => `<figure>${chart}</figure>`).join("");
 }

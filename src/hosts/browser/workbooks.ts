@@ -1,10 +1,13 @@
 import type { WorkbookPlan } from "../../workbook/plan";
 import { HostError } from "../port";
-import { cannotRead, type Autosave } from "./autosave";
+import type { Autosave } from "./autosave";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Shelf, ShelfEntry } from "./shelf";
 import { readFile } from "./workbook-file";
 import { emptyWorkbook, isPristine, withPlan } from "./workbook-parts";
+import { hostWords } from "../words";
+
+const say = hostWords.browser;
 
 export interface ListedWorkbook extends ShelfEntry {
   readonly isOpen: boolean;
@@ -53,7 +56,7 @@ export class Workbooks {
   async open(id: string): Promise<void> {
     if (id === this.autosave.id) return;
     const data = await this.allowed(() => this.autosave.turnTo(id));
-    if (!data) throw new HostError(cannotRead, "CannotRead");
+    if (!data) throw new HostError(say.cannotRead, "CannotRead");
     await this.workbook.open(data);
   }
 
@@ -84,7 +87,7 @@ export class Workbooks {
 
   /** Takes a workbook that is not open out of this browser, without asking. */
   async remove(id: string): Promise<void> {
-    if (id === this.autosave.id) throw new HostError("Open another workbook before you remove this one.", "IsOpen");
+    if (id === this.autosave.id) throw new HostError(say.removesOpen, "IsOpen");
     await this.allowed(() => this.shelf.remove(id));
   }
 
@@ -92,7 +95,7 @@ export class Workbooks {
     try {
       return await work();
     } catch (cause) {
-      throw new HostError("This browser does not allow workbooks to be kept, or has no room for them.", "NoStorage", {
+      throw new HostError(say.noStorage, "NoStorage", {
         cause,
       });
     }

@@ -7,6 +7,9 @@ import { HostError, type MayReplace, type WrittenBlock, type WrittenCell } from 
 import { inTheWay, writtenArea } from "../written-area";
 import type { OpenWorkbook } from "./open-workbook";
 import type { Grid } from "./start-grid";
+import { hostWords } from "../words";
+
+const say = hostWords.browser;
 
 interface Parts {
   readonly grid: Grid;
@@ -33,7 +36,7 @@ export async function writeBlocks(
   for (const [sheet, value] of bySheet) {
     const params = { unitId: sheet.getUnitId(), subUnitId: sheet.getSheetId(), value, redoUndoId: step };
     if (!grid.api.syncExecuteCommand(SetRangeValuesCommand.id, params)) {
-      throw new HostError("The grid did not take the values. Select a cell and try again.", "GridRefused");
+      throw new HostError(say.notWritten, "GridRefused");
     }
   }
   await applied;
@@ -42,12 +45,9 @@ export async function writeBlocks(
 function sheetOf(block: WrittenBlock, { model }: OpenWorkbook): Worksheet {
   const { sheet: name, area } = writtenArea(block);
   const sheet = name === undefined ? model.getActiveSheet() : model.getSheetBySheetName(name);
-  if (!sheet) throw new HostError(`There is no sheet named ${name}.`, "NoSheet");
+  if (!sheet) throw new HostError(say.noSheet(name), "NoSheet");
   if (area.bottom < sheet.getRowCount() && area.right < sheet.getColumnCount()) return sheet;
-  throw new HostError(
-    `${areaAddress(area)} reaches past the last row or column of the sheet. Select a cell further up or to the left.`,
-    "PastTheEnd",
-  );
+  throw new HostError(say.pastTheEnd(areaAddress(area)), "PastTheEnd");
 }
 
 function refuseOccupied(block: WrittenBlock, sheet: Worksheet, mayReplace: MayReplace, reader: CellReader): void {

@@ -14,6 +14,9 @@ import { writePrint } from "./write-print";
 import { writeRules } from "./write-rules";
 import { writeSheets } from "./write-sheets";
 import { writeValidations } from "./write-validations";
+import { hostWords } from "../words";
+
+const say = hostWords.excel;
 
 /** Adds a plan to the open workbook, whole or not at all. */
 export async function fillWorkbook(plan: WorkbookPlan, options: FillOptions, supports: Supports): Promise<FillReceipt> {
@@ -40,19 +43,20 @@ export async function fillWorkbook(plan: WorkbookPlan, options: FillOptions, sup
 async function refuseTaken(plan: WorkbookPlan, context: Excel.RequestContext): Promise<void> {
   const taken = await readTaken(context);
   const tables = plan.sheets.flatMap((sheet) => sheet.tables);
-  refuseDouble("a sheet", plan.sheets, taken.sheets);
-  refuseDouble("a table", tables, [...taken.tables, ...taken.names]);
-  refuseDouble("a name", plan.names, [...taken.names, ...taken.tables]);
+  refuseDouble("sheet", plan.sheets, taken.sheets);
+  refuseDouble("table", tables, [...taken.tables, ...taken.names]);
+  refuseDouble("name", plan.names, [...taken.names, ...taken.tables]);
 }
 
-function refuseDouble(what: string, wanted: readonly { readonly name: string }[], taken: readonly string[]): void {
+function refuseDouble(
+  what: keyof typeof say.taken,
+  wanted: readonly { readonly name: string }[],
+  taken: readonly string[],
+): void {
   const used = new Set(taken.map((name) => name.toLowerCase()));
   const double = wanted.find(({ name }) => used.has(name.toLowerCase()));
   if (double === undefined) return;
-  throw new HostError(
-    `The workbook already has ${what} called ${double.name}. Rename it, or start in a new workbook.`,
-    "ItemAlreadyExists",
-  );
+  throw new HostError(say.taken[what](double.name), "ItemAlreadyExists");
 }
 
 /** The stages of a fill, one request each unless it would grow too large. */
@@ -62,15 +66,15 @@ async function writePlan(
   supports: Supports,
   requests: Requests,
 ): Promise<void> {
-  onProgress?.({ share: 0, doing: "Adding the sheets" });
+  onProgress?.({ share: 0, doing: say.addingSheets });
   await writeSheets(plan, requests);
   await requests.send();
 
-  onProgress?.({ share: 0.25, doing: "Writing the cells" });
+  onProgress?.({ share: 0.25, doing: say.writingCells });
   for (const sheet of plan.sheets) await writeCells(sheet, requests);
   await requests.send();
 
-  onProgress?.({ share: 0.6, doing: "Setting the look, drawing the charts" });
+  onProgress?.({ share: 0.6, doing: say.settingLook });
   for (const sheet of plan.sheets) {
     await writeLooks(sheet, requests, protect);
     await writeValidations(sheet, requests);
@@ -81,7 +85,7 @@ async function writePlan(
   }
   await finish(plan, requests, protect);
   await requests.send();
-  onProgress?.({ share: 1, doing: "Done" });
+  onProgress?.({ share: 1, doing: say.done });
 }
 
 async function finish(plan: WorkbookPlan, requests: Requests, protect: boolean): Promise<void> {
@@ -104,17 +108,13 @@ async function undo(added: Pick<FillReceipt, "sheets" | "names">, failure: HostE
   try {
     await takeAway(added);
   } catch {
-    throw new HostError(
-      `${failure.message} Some of the new sheets may have stayed: delete ${added.sheets.join(", ")} before you try again.`,
-      failure.code,
-      { cause: failure },
-    );
+    throw new HostError(say.someStayed(failure.message, added.sheets), failure.code, { cause: failure });
   }
-  throw new HostError(`${failure.message} The workbook is as it was before.`, failure.code, { cause: failure });
+  throw new HostError(say.asBefore(failure.message), failure.code, { cause: failure });
 }
 
 function leftOut(plan: WorkbookPlan, supports: Supports): Pick<FillReceipt, "leftOut"> {
   const hasNotes = plan.sheets.some(({ notes }) => notes.length > 0);
   if (!hasNotes || canAttachNotes(supports)) return {};
-  return { leftOut: ["This version of Excel takes no notes on cells; they were left out."] };
+  return { leftOut: [say.notesLeftOut] };
 }

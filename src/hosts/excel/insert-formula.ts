@@ -1,5 +1,6 @@
 import { HostError } from "../port";
 import { runExcel } from "./run-excel";
+import { hostWords } from "../words";
 
 /** Writes a formula into the selected cell, if that is empty. */
 export function insertFormula(formula: string): Promise<void> {
@@ -8,7 +9,7 @@ export function insertFormula(formula: string): Promise<void> {
     cell.load("address,formulas");
     await context.sync();
     if (cell.formulas[0]?.[0] !== "") {
-      throw new HostError(`${cell.address} is not empty. Select an empty cell, then insert again.`, "CellNotEmpty");
+      throw new HostError(hostWords.excel.cellNotEmpty(cell.address), "CellNotEmpty");
     }
     cell.formulas = [[formula]];
     await context.sync();

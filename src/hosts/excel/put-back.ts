@@ -2,6 +2,9 @@ import { areaAddress, parseAddress, type SheetArea } from "../address";
 import { HostError } from "../port";
 import { runExcel } from "./run-excel";
 import { typedText } from "./typed-text";
+import { hostWords } from "../words";
+
+const say = hostWords.excel;
 
 /** What stood in a range before it was written. */
 export interface Former {
@@ -30,11 +33,10 @@ export async function putBack(former: readonly Former[], failure: HostError): Pr
   // A range that refuses this too has not been written either.
   for (const one of former) await write(one).catch(() => undefined);
   const changed = await stillChanged(former).catch(() => former);
-  const what =
-    changed.length === 0
-      ? "Nothing was written."
-      : `Look at ${changed.map(({ address }) => address).join(", ")}: new values may stand there.`;
-  throw new HostError(`${failure.message} ${what}`, failure.code, { cause: failure });
+  const { message, code } = failure;
+  const addresses = changed.map(({ address }) => address);
+  const says = addresses.length === 0 ? say.nothingWritten(message) : say.lookAt(message, addresses);
+  throw new HostError(says, code, { cause: failure });
 }
 
 function write({ address, formulas }: Former): Promise<void> {

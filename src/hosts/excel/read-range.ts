@@ -1,6 +1,7 @@
 import { HostError, type HostRange, type HostValue } from "../port";
 import { areaAddress, parseAddress } from "../address";
 import { runExcel } from "./run-excel";
+import { hostWords } from "../words";
 
 /** More cells than this nobody reads in a pane, and Excel may refuse to hand them over. */
 const mostCells = 20_000;
@@ -46,7 +47,7 @@ async function readRange(context: Excel.RequestContext, range: Excel.Range): Pro
   await context.sync();
   // Excel says -1 for more cells than it counts.
   if (range.cellCount > mostCells || range.cellCount < 0) {
-    throw new HostError("That is more than 20,000 cells. Select only the filled ones.", "OperationCellsExceedLimit");
+    throw new HostError(hostWords.excel.tooManyCells, "OperationCellsExceedLimit");
   }
   range.load("formulas,values");
   await context.sync();

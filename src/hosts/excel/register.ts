@@ -1,6 +1,7 @@
 import { isCellError, type CellError, type CellOut, type RawArgument } from "../../functions/frame/cell";
 import type { WorksheetFunction } from "../../functions/frame/declaration";
 import { runFunction } from "../../functions/frame/run";
+import { hostWords } from "../words";
 
 /** The part of Excel's function runtime that registration needs; it is there before the rest of Office is. */
 export interface FunctionRuntime {
@@ -38,7 +39,7 @@ export function excelFunction(
   return (...args) => {
     const cells = runFunction(fn, args.slice(0, arity));
     const [only, ...others] = cells.flat();
-    if (only === undefined) throw excelError({ code: "#N/A", message: "There is nothing to list here." }, runtime);
+    if (only === undefined) throw excelError({ code: "#N/A", message: hostWords.excel.nothingToList }, runtime);
     if (others.length === 0 && isCellError(only)) throw excelError(only, runtime);
     return cells.map((row) => row.map((cell) => excelCell(cell, runtime)));
   };
@@ -63,9 +64,6 @@ function excelError({ code, message }: CellError, runtime: FunctionRuntime): obj
     case "#NULL!":
       return new RuntimeError(ErrorCode.nullReference);
     default:
-      return new RuntimeError(
-        ErrorCode.invalidValue,
-        message ?? `One of its cells shows ${code}: mend that cell first.`,
-      );
+      return new RuntimeError(ErrorCode.invalidValue, message ?? hostWords.excel.cellShows(code));
   }
 }

@@ -1,6 +1,7 @@
 import { HostError, type FillReceipt } from "../port";
 import { hostErrorFrom } from "./describe-failure";
 import { runExcel } from "./run-excel";
+import { hostWords } from "../words";
 
 /**
  * Deletes sheets and names, as far as they are there. A workbook keeps one sheet: an empty one takes their place. Excel
@@ -25,8 +26,6 @@ export async function takeAway({ sheets, names }: Pick<FillReceipt, "sheets" | "
   await work.catch((thrown: unknown) => {
     const { message, code } = hostErrorFrom(thrown);
     if (!begun) throw thrown;
-    throw new HostError(`${message} ${halfWay}`, code, { cause: thrown });
+    throw new HostError(hostWords.excel.halfWay(message), code, { cause: thrown });
   });
 }
-
-const halfWay = "Some of the sheets may be gone already: take them away once more to remove the rest.";

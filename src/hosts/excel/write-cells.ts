@@ -4,6 +4,7 @@ import { columnLetters, sheetPrefix } from "../../workbook/write/address";
 import { areaAddress } from "../address";
 import { cellBlocks } from "./cell-blocks";
 import type { Requests } from "./requests";
+import { hostWords } from "../words";
 
 /** Writes constants, formulas and number formats of a sheet as blocks, then the links. */
 export async function writeCells(plan: SheetPlan, requests: Requests): Promise<void> {
@@ -21,7 +22,7 @@ export async function writeCells(plan: SheetPlan, requests: Requests): Promise<v
     cell.hyperlink = {
       documentReference: `${sheetPrefix(link)}A1`,
       textToDisplay: content,
-      screenTip: `Go to ${link}`,
+      screenTip: hostWords.excel.goTo(link),
     };
     // Excel gives a link the font of its own links.
     cell.format.font.name = fontFamily;

@@ -5,6 +5,9 @@ import { HostError } from "../../port";
 import { readCells, readNotes } from "./read-cells";
 import { readCharts } from "./read-charts";
 import { colorOf, readRules, readValidations } from "./read-rules";
+import { hostWords } from "../../words";
+
+const say = hostWords.files.leftOut;
 
 /** What was read, and what of the file has no place in a plan. */
 export interface ReadWorkbook {
@@ -25,7 +28,7 @@ const cellPaddingPx = 5;
 export async function readXlsx(bytes: Uint8Array): Promise<ReadWorkbook> {
   const book = await opened(bytes);
   const sheets = book.sheets.map(readSheet);
-  if (!isOurs(book, sheets)) throw new HostError(notOurs, "NotOurs");
+  if (!isOurs(book, sheets)) throw new HostError(hostWords.files.notOurs, "NotOurs");
   return {
     plan: {
       starter: "",
@@ -42,9 +45,9 @@ async function opened(bytes: Uint8Array): Promise<Workbook> {
     const book = await readBook(bytes, { readStyles: true });
     if (book.sheets.length > 0) return book;
   } catch (cause) {
-    throw new HostError(unreadable, "NotReadable", { cause });
+    throw new HostError(hostWords.files.unreadable, "NotReadable", { cause });
   }
-  throw new HostError(unreadable, "NotReadable");
+  throw new HostError(hostWords.files.unreadable, "NotReadable");
 }
 
 function readSheet(sheet: Sheet): SheetPlan {
@@ -106,14 +109,9 @@ function leftOutOf(sheets: readonly Sheet[]): string[] {
   const has = (what: (sheet: Sheet) => readonly unknown[] | undefined) =>
     sheets.some((sheet) => (what(sheet)?.length ?? 0) > 0);
   return [
-    ...(has(({ merges }) => merges) ? ["merged cells"] : []),
-    ...(has(({ images }) => images) ? ["pictures"] : []),
-    ...(has(({ textBoxes }) => textBoxes) ? ["text boxes"] : []),
-    ...(has(({ pivotTables }) => pivotTables) ? ["pivot tables"] : []),
+    ...(has(({ merges }) => merges) ? [say.merges] : []),
+    ...(has(({ images }) => images) ? [say.images] : []),
+    ...(has(({ textBoxes }) => textBoxes) ? [say.textBoxes] : []),
+    ...(has(({ pivotTables }) => pivotTables) ? [say.pivotTables] : []),
   ];
 }
-
-const unreadable =
-  "This file could not be read as an .xlsx workbook: it is damaged, locked with a password, or of another kind. Nothing here was changed.";
-const notOurs =
-  "This workbook was not made by Loamsheet, so it is left to a spreadsheet program. Nothing here was changed.";
