@@ -1,4 +1,5 @@
 import { CommandType, type IWorkbookData } from "@univerjs/core";
+import { HostError } from "../port";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import type { Shelf } from "./shelf";
@@ -19,6 +20,8 @@ export class Autosave {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private pending = false;
   private writing: Promise<void> = Promise.resolve();
+  /** Whether what stands in the grid stands nowhere else. */
+  private isOnlyHere = false;
 
   constructor(
     private readonly workbook: OpenWorkbook,
@@ -46,6 +49,26 @@ export class Autosave {
     }
   }
 
+  /** Stops before another workbook takes the place of one that stands nowhere else. */
+  async refuseLoss(): Promise<void> {
+    await this.settled();
+    if (this.isOnlyHere) throw new HostError(say.wouldBeLost, "NotKept");
+  }
+
+  /** What stands in the grid was handed over as a file. */
+  savedAsFile(): void {
+    this.isOnlyHere = false;
+  }
+
+  /** Remembers which workbook is kept now; the answer turns back to it. */
+  bookmark(): () => void {
+    const { open } = this;
+    return () => {
+      this.open = open;
+      this.shelf.rememberOpen(open.id);
+    };
+  }
+
   /** From now on this workbook is the one that is kept; nothing changes when it cannot be read. */
   async turnTo(id: string): Promise<IWorkbookData | undefined> {
     await this.settled();
@@ -61,10 +84,17 @@ export class Autosave {
    *
    * @param isExample whether it is kept only once something in it was changed
    */
-  async turnToNew({ isExample = false } = {}): Promise<void> {
+  async turnToNew(workbook: IWorkbookData, { isExample = false } = {}): Promise<IWorkbookData> {
     await this.settled();
     this.open = { id: newId(), version: 0, ...(isExample && { example: {} }) };
     this.shelf.rememberOpen(this.open.id);
+    return workbook;
+  }
+
+  /** The kept workbook turned to last cannot be shown: it is left as it is, and another is kept from now on. */
+  leaveUnread(): void {
+    this.open = { id: newId(), version: 0 };
+    this.notice(say.cannotRead, true);
   }
 
   /** Starts watching for changes. */
@@ -74,6 +104,7 @@ export class Autosave {
     });
     this.workbook.onOpened(() => this.write());
     addEventListener("pagehide", () => this.flush());
+    addEventListener("beforeunload", (event) => this.isOnlyHere && event.preventDefault());
     document.addEventListener("visibilitychange", () => document.hidden && this.flush());
   }
 
@@ -112,11 +143,16 @@ export class Autosave {
       const workbook = this.workbook.snapshot();
       const { open } = this;
       // An empty workbook is worth a place once something is in it, an example once it is changed.
-      if (open.version === 0 && (isPristine(workbook) || isAsGiven(open.example, workbook))) return;
+      if (open.version === 0 && (isPristine(workbook) || isAsGiven(open.example, workbook))) {
+        this.isOnlyHere = false;
+        return;
+      }
       const isKept = await this.shelf.write(open.id, { version: open.version, workbook }, titleOf(workbook));
       if (isKept) open.version += 1;
+      this.isOnlyHere = !isKept;
       this.notice(isKept ? say.kept : say.openElsewhere, !isKept);
     } catch {
+      this.isOnlyHere = true;
       this.notice(say.cannotKeep, true);
     }
   }

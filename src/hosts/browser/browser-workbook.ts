@@ -8,6 +8,7 @@ import { describeFunctions, registerFunctions } from "../engine/register-functio
 import { Autosave, type Notice } from "./autosave";
 import { BrowserHost } from "./browser-host";
 import { ChartLayer } from "./chart-layer";
+import { refuseLargePastes } from "./large-pastes";
 import { currentPlan } from "./current-plan";
 import { followLinks } from "./links";
 import { lockComputedCells } from "./lock-cells";
@@ -77,6 +78,7 @@ export class BrowserWorkbook {
     followLinks(grid, workbook);
     refreshRulesOnSpills(grid, workbook);
     sayWhy(grid, workbook, reader);
+    refuseLargePastes(grid, notice);
     workbook.onOpened(() => void lockComputedCells(grid, workbook));
     await workbook.calculated();
     await lockComputedCells(grid, workbook);
@@ -101,8 +103,10 @@ export class BrowserWorkbook {
   }
 
   /** The workbook as an .xlsx file, with everything typed and changed in the grid. */
-  file(): Promise<File> {
-    return workbookFile(currentPlan(this.workbook, this.reader), this.reader.readAll(this.workbook.model));
+  async file(): Promise<File> {
+    const file = await workbookFile(currentPlan(this.workbook, this.reader), this.reader.readAll(this.workbook.model));
+    this.workbooks.savedAsFile();
+    return file;
   }
 
   /** The sheet in sight as plain HTML. */

@@ -1,4 +1,4 @@
-import { del, get, update } from "idb-keyval";
+import { createStore, get, promisifyRequest } from "idb-keyval";
 import type { IWorkbookData } from "@univerjs/core";
 
 /** A workbook kept in this browser, as a list shows it. */
@@ -19,20 +19,21 @@ type Index = Readonly<Record<string, Omit<ShelfEntry, "id">>>;
 
 const indexKey = "loamsheet-workbooks";
 const lastKey = "loamsheet-open";
+const inStore = createStore("keyval-store", "keyval");
 const keyOf = (id: string) => `loamsheet-workbook:${id}`;
 
 /** The workbooks kept in this browser. Everything may fail where a browser does not allow keeping. */
 export class Shelf {
   /** Newest first. */
   async entries(): Promise<ShelfEntry[]> {
-    const index = (await get<Index>(indexKey)) ?? {};
+    const index = (await get<Index>(indexKey, inStore)) ?? {};
     return Object.entries(index)
       .map(([id, facts]) => ({ id, ...facts }))
       .sort((a, b) => b.changed - a.changed);
   }
 
   read(id: string): Promise<KeptWorkbook | undefined> {
-    return get<KeptWorkbook>(keyOf(id));
+    return get<KeptWorkbook>(keyOf(id), inStore);
   }
 
   /**
@@ -40,19 +41,26 @@ export class Shelf {
    *
    * @returns false, and nothing written, when another page has written since
    */
-  async write(id: string, { version, workbook }: KeptWorkbook, title: string): Promise<boolean> {
-    let isOurs = true;
-    await update<KeptWorkbook>(keyOf(id), (kept) => {
-      isOurs = (kept?.version ?? 0) === version;
-      return kept && !isOurs ? kept : { version: version + 1, workbook };
+  write(id: string, { version, workbook }: KeptWorkbook, title: string): Promise<boolean> {
+    return inStore("readwrite", async (store) => {
+      const kept = await promisifyRequest<KeptWorkbook | undefined>(store.get(keyOf(id)));
+      if ((kept?.version ?? 0) !== version) return false;
+      const index = await indexIn(store);
+      // Both or, where there is no room, neither.
+      store.put({ version: version + 1, workbook }, keyOf(id));
+      store.put({ ...index, [id]: { title, changed: Date.now() } }, indexKey);
+      await promisifyRequest(store.transaction);
+      return true;
     });
-    if (isOurs) await this.list(id, { title, changed: Date.now() });
-    return isOurs;
   }
 
-  async remove(id: string): Promise<void> {
-    await this.list(id, undefined);
-    await del(keyOf(id));
+  remove(id: string): Promise<void> {
+    return inStore("readwrite", async (store) => {
+      const others = Object.entries(await indexIn(store)).filter(([key]) => key !== id);
+      store.put(Object.fromEntries(others), indexKey);
+      store.delete(keyOf(id));
+      await promisifyRequest(store.transaction);
+    });
   }
 
   /** The workbook this tab had open last, or any tab of this browser. */
@@ -64,13 +72,10 @@ export class Shelf {
     recalled(() => sessionStorage.setItem(lastKey, id));
     recalled(() => localStorage.setItem(lastKey, id));
   }
+}
 
-  private list(id: string, facts: Index[string] | undefined): Promise<void> {
-    return update<Index>(indexKey, (index = {}) => {
-      const others = Object.entries(index).filter(([key]) => key !== id);
-      return Object.fromEntries(facts ? [...others, [id, facts]] : others);
-    });
-  }
+async function indexIn(store: IDBObjectStore): Promise<Index> {
+  return (await promisifyRequest<Index | undefined>(store.get(indexKey))) ?? {};
 }
 
 /** Storage may be missing or refuse; remembering is then left out. */

@@ -1,3 +1,4 @@
+import type { IWorkbookData } from "@univerjs/core";
 import type { WorkbookPlan } from "../../workbook/plan";
 import { HostError } from "../port";
 import type { Autosave } from "./autosave";
@@ -28,7 +29,10 @@ export class Workbooks {
    */
   async showLast(): Promise<boolean> {
     const last = await this.autosave.last();
-    this.workbook.show(last ?? emptyWorkbook());
+    if (!this.isShown(last ?? emptyWorkbook())) {
+      this.autosave.leaveUnread();
+      this.workbook.show(emptyWorkbook());
+    }
     const kept = await this.shelf.entries().catch(() => []);
     return kept.length > 0;
   }
@@ -41,8 +45,7 @@ export class Workbooks {
   /** Puts the open workbook away and opens an example, which is kept only once something in it is changed. */
   async openExample(plan: WorkbookPlan): Promise<void> {
     const data = withPlan(emptyWorkbook(), plan, false);
-    await this.autosave.turnToNew({ isExample: true });
-    await this.workbook.open(data);
+    await this.replace(() => this.autosave.turnToNew(data, { isExample: true }));
   }
 
   /** Newest first. */
@@ -55,15 +58,16 @@ export class Workbooks {
   /** Puts the open workbook away and opens another. The first stays open when the other cannot be read. */
   async open(id: string): Promise<void> {
     if (id === this.autosave.id) return;
-    const data = await this.allowed(() => this.autosave.turnTo(id));
-    if (!data) throw new HostError(say.cannotRead, "CannotRead");
-    await this.workbook.open(data);
+    await this.replace(async () => {
+      const data = await this.allowed(() => this.autosave.turnTo(id));
+      if (!data) throw new HostError(say.cannotRead, "CannotRead");
+      return data;
+    });
   }
 
   /** Puts the open workbook away and opens an empty one. */
   async add(): Promise<void> {
-    await this.autosave.turnToNew();
-    await this.workbook.open(emptyWorkbook());
+    await this.replace(() => this.autosave.turnToNew(emptyWorkbook()));
   }
 
   /**
@@ -73,10 +77,13 @@ export class Workbooks {
    */
   async openFile(file: File): Promise<{ title: string; leftOut: readonly string[] }> {
     const { plan, leftOut } = await readFile(file);
-    const data = withPlan(emptyWorkbook(), plan, false);
-    await this.autosave.turnToNew();
-    await this.workbook.open(data);
+    await this.replace(() => this.autosave.turnToNew(withPlan(emptyWorkbook(), plan, false)));
     return { title: plan.title, leftOut };
+  }
+
+  /** The open workbook was handed over as a file: it may make way for another even where nothing can be kept. */
+  savedAsFile(): void {
+    this.autosave.savedAsFile();
   }
 
   /** Gives the open workbook another title. */
@@ -89,6 +96,35 @@ export class Workbooks {
   async remove(id: string): Promise<void> {
     if (id === this.autosave.id) throw new HostError(say.removesOpen, "IsOpen");
     await this.allowed(() => this.shelf.remove(id));
+  }
+
+  /**
+   * Opens another workbook in place of the present one, which has to be kept somewhere, and comes back when the other
+   * cannot be shown.
+   *
+   * @param turn says from when on another workbook is the one to keep, and gives it
+   */
+  private async replace(turn: () => Promise<IWorkbookData>): Promise<void> {
+    await this.autosave.refuseLoss();
+    const before = this.workbook.snapshot();
+    const turnBack = this.autosave.bookmark();
+    const data = await turn();
+    try {
+      await this.workbook.open(data);
+    } catch (cause) {
+      turnBack();
+      await this.workbook.open(before);
+      throw new HostError(say.cannotShow, "CannotShow", { cause });
+    }
+  }
+
+  private isShown(data: IWorkbookData): boolean {
+    try {
+      this.workbook.show(data);
+      return true;
+    } catch {
+      return false;
+    }
   }
 
   private async allowed<Result>(work: () => Promise<Result>): Promise<Result> {

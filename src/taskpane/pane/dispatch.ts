@@ -1,6 +1,9 @@
 import { words } from "../words";
 import type { Action, Desk } from "./action";
 
+/** No field needs more at once; far more would stop the pane. */
+const mostLettersAtOnce = 200_000;
+
 /**
  * Listens at the root for all controls. Markup says which action a control stands for:
  * data-action (a click, or typing in a field), data-leave (leaving a field; the action receives its id), data-escape
@@ -22,6 +25,11 @@ export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly 
   });
   root.addEventListener("input", (event) => {
     if (isField(event.target)) run(event.target.dataset.action, valueOf(event.target), fileIn(event.target));
+  });
+  root.addEventListener("beforeinput", (event) => {
+    if ((event.data?.length ?? 0) <= mostLettersAtOnce) return;
+    event.preventDefault();
+    desk.change((state) => ({ ...state, trouble: words.pane.tooLong }), "trouble");
   });
   root.addEventListener("focusout", (event) => {
     if (isField(event.target)) run(event.target.dataset.leave, event.target.id);

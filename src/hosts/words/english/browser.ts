@@ -7,6 +7,12 @@ export const browser = {
     "This browser has no room to keep the workbook, or does not allow it. Nothing is lost while the page is open: save a file before you leave.",
   openElsewhere:
     "Another tab keeps its own changes to this workbook, so changes here are not kept. Save a file, or close one of the two and reload.",
+  wouldBeLost:
+    "This workbook could not be kept in this browser, so it would be lost. Save it as .xlsx first, then try again.",
+  pasteTooLarge:
+    "That is more than this grid can take at once, and nothing was pasted. Paste it in parts of a few thousand rows.",
+  cannotShow:
+    "This page cannot show that workbook: something in it is damaged. The workbook open before is open again, and nothing was changed.",
   noStorage: "This browser does not allow workbooks to be kept, or has no room for them.",
   removesOpen: "Open another workbook before you remove this one.",
   noWorkbook: "No workbook is open on this page. Reload the page.",

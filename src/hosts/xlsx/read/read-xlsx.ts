@@ -5,9 +5,10 @@ import { HostError } from "../../port";
 import { readCells, readNotes } from "./read-cells";
 import { readCharts } from "./read-charts";
 import { colorOf, readRules, readValidations } from "./read-rules";
+import { damaged, refuseAtSight } from "./refuse-at-sight";
 import { hostWords } from "../../words";
 
-const say = hostWords.files.leftOut;
+const say = hostWords.files;
 
 /** What was read, and what of the file has no place in a plan. */
 export interface ReadWorkbook {
@@ -26,9 +27,9 @@ const cellPaddingPx = 5;
  * @throws HostError with a sentence when the file cannot be read or is none of ours
  */
 export async function readXlsx(bytes: Uint8Array): Promise<ReadWorkbook> {
-  const book = await opened(bytes);
-  const sheets = book.sheets.map(readSheet);
-  if (!isOurs(book, sheets)) throw new HostError(hostWords.files.notOurs, "NotOurs");
+  refuseAtSight(bytes);
+  const { book, sheets } = await opened(bytes);
+  if (!isOurs(book, sheets)) throw new HostError(say.notOurs, "NotOurs");
   return {
     plan: {
       starter: "",
@@ -40,14 +41,14 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadWorkbook> {
   };
 }
 
-async function opened(bytes: Uint8Array): Promise<Workbook> {
+async function opened(bytes: Uint8Array): Promise<{ book: Workbook; sheets: SheetPlan[] }> {
   try {
     const book = await readBook(bytes, { readStyles: true });
-    if (book.sheets.length > 0) return book;
+    if (book.sheets.length > 0) return { book, sheets: book.sheets.map(readSheet) };
   } catch (cause) {
-    throw new HostError(hostWords.files.unreadable, "NotReadable", { cause });
+    throw damaged(cause);
   }
-  throw new HostError(hostWords.files.unreadable, "NotReadable");
+  throw damaged("no sheets");
 }
 
 function readSheet(sheet: Sheet): SheetPlan {
@@ -109,9 +110,9 @@ function leftOutOf(sheets: readonly Sheet[]): string[] {
   const has = (what: (sheet: Sheet) => readonly unknown[] | undefined) =>
     sheets.some((sheet) => (what(sheet)?.length ?? 0) > 0);
   return [
-    ...(has(({ merges }) => merges) ? [say.merges] : []),
-    ...(has(({ images }) => images) ? [say.images] : []),
-    ...(has(({ textBoxes }) => textBoxes) ? [say.textBoxes] : []),
-    ...(has(({ pivotTables }) => pivotTables) ? [say.pivotTables] : []),
+    ...(has(({ merges }) => merges) ? [say.leftOut.merges] : []),
+    ...(has(({ images }) => images) ? [say.leftOut.images] : []),
+    ...(has(({ textBoxes }) => textBoxes) ? [say.leftOut.textBoxes] : []),
+    ...(has(({ pivotTables }) => pivotTables) ? [say.leftOut.pivotTables] : []),
   ];
 }

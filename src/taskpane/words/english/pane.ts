@@ -15,6 +15,7 @@ export const pane = {
     about: "About",
   },
   dismiss: "Close this message",
+  tooLong: "That is more text than this field can take at once, and nothing was put in. Paste only what belongs in it.",
   unforeseen: (detail: string) =>
     `Something in Loamsheet itself went wrong (${detail}). Nothing you typed is lost. Try once more; if it stays, report it with this sentence.`,
 };
