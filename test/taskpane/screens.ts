@@ -131,11 +131,20 @@ export const screens: Readonly<Record<string, Screen>> = {
       await page.click("#what-if-add-line");
       await page.waitForSelector("#tornado");
       await press(page, "Draw them from the workbook");
-      await page.waitForSelector("#drift-potash");
+      await page.waitForSelector("#drift-PotashLedger");
       await page.click("#what-if-put");
       await page.waitForSelector("#what-if-question");
     },
     escape: { closes: ".question", to: "what-if-put" },
+  },
+  "a picture put into the workbook, asking about its removal": {
+    async come(page) {
+      await part(page, "What if");
+      await press(page, "Put into the workbook: profit grid");
+      await page.click("#take-grid");
+      await page.waitForSelector("#picture-question");
+    },
+    escape: { closes: ".question", to: "take-grid" },
   },
   "what if, a figure that does not fit": {
     async come(page) {
