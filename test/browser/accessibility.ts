@@ -48,7 +48,7 @@ export async function prepare(page: Page): Promise<void> {
 interface Scope {
   /** Selector of the part looked at, the whole page where none is given. */
   readonly within?: string;
-  readonly without?: string;
+  readonly without?: string[];
   /** Only these rules of axe. */
   readonly rules?: string[];
 }
@@ -57,7 +57,7 @@ interface Scope {
 export function violations(page: Page, scope: Scope = {}): Promise<string[]> {
   return page.evaluate(async ({ within = "html", without, rules }) => {
     const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-    const context = { include: [[within]], ...(without !== undefined && { exclude: [[without]] }) };
+    const context = { include: [[within]], ...(without && { exclude: without.map((part) => [part]) }) };
     const runOnly = rules ? { type: "rule" as const, values: rules } : tags;
     const { violations: found } = await window.axe.run(context, { runOnly });
     return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(" ")}`));

@@ -5,6 +5,6 @@ export function keepTabOrder(container: HTMLElement): void {
       part.tabIndex = 0;
     }
   };
-  new MutationObserver(mend).observe(container, { childList: true, subtree: true });
+  new MutationObserver(mend).observe(container, { childList: true, subtree: true, attributeFilter: ["tabindex"] });
   mend();
 }
