@@ -152,6 +152,38 @@ describe("leastCostMix", () => {
     expect(mix.atTotalLimit?.savesUsdPerLb).toBeCloseTo(0.84 * 0.25 - 1.84 * 0.025, 6);
   });
 
+  it("prices the room in a least rate under a pound by the pound: 0.5 lb bring what a pound would, halved", () => {
+    // A needed half pound of ammonium nitrate instead of urea: (0.24 - 0.34 / 0.46 × 0.25) for each pound.
+    const mix = leastCostMix(
+      request(
+        [["N", 100]],
+        [
+          ["urea", 500, [46]],
+          ["ammonium nitrate", 480, [34], 0.5],
+        ],
+      ),
+    );
+    expect(mix.materials[1]?.atLeast).toMatchObject({ limitLbPerAc: 0.5 });
+    expect(mix.materials[1]?.atLeast?.savesUsdPerLb).toBeCloseTo(0.24 - (0.34 / 0.46) * 0.25, 5);
+  });
+  it("counts N and K2O as salt, and phosphate or sulfur not", () => {
+    const mix = leastCostMix(
+      request(
+        [
+          ["N", 10],
+          ["P2O5", 20],
+          ["K2O", 5],
+        ],
+        [
+          ["n", 100, [50, 0, 0]],
+          ["p", 100, [0, 50, 0]],
+          ["k", 100, [0, 0, 50]],
+        ],
+        { saltLimitLbPerAc: 20 },
+      ),
+    );
+    expect(mix.salt).toMatchObject({ saltLbPerAc: expect.closeTo(15, 6), atLimit: null });
+  });
   it("buys nothing when nothing is needed", () => {
     const mix = leastCostMix(request([["N", 0]], [["urea", 500, [46]]]));
     expect([mix.costUsdPerAc, mix.totalLbPerAc]).toEqual([0, 0]);

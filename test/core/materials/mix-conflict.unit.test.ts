@@ -111,6 +111,17 @@ describe("a mix that cannot be", () => {
     ["a need that is no number", request([["N", Number.NaN]], [["urea", 500, [46]]]), "needs"],
     ["a price below 0", request([["N", 1]], [["urea", -1, [46]]]), "prices"],
   ] as const)("refuses %s", (_what, asked, argument) => {
-    expect(because(asked)).toMatchObject({ argument });
+    expect(because(asked)).toMatchObject({ kind: expect.stringMatching(/^(refused|outOfRange)$/), argument });
+  });
+  it("refuses limits out of range, with one or both of them given", () => {
+    const limits = [[-1], [20_001], [0, -1], [0, 20_001]] as readonly (readonly [number, number?])[];
+    for (const given of limits) {
+      const asked = request([["N", 1]], [["urea", 500, [46], ...given]]);
+      expect(because(asked)).toMatchObject({ kind: "outOfRange", argument: "limits" });
+    }
+    expect(because(request([["N", 1, -1]], [["urea", 500, [46]]]))).toMatchObject({ argument: "overshoot" });
+  });
+  it("waits for materials", () => {
+    expect(because(request([["N", 1]], []))).toEqual({ kind: "waiting", argument: "analyses" });
   });
 });

@@ -1,15 +1,7 @@
-import { FormulaError } from "../../../src/core/fault";
 import { breakEvenGain } from "../../../src/core/money/break-even-gain";
 import { breakEvenPrice } from "../../../src/core/money/break-even-price";
 import { breakEvenYield } from "../../../src/core/money/break-even-yield";
-
-function faultOf(run: () => unknown): unknown {
-  try {
-    return run();
-  } catch (thrown) {
-    return thrown instanceof FormulaError ? thrown.fault : thrown;
-  }
-}
+import { faultOf } from "../fault-of";
 
 describe("breakEvenGain", () => {
   it("24 / 4.50 = 5.3333 bu; with 15 cents of hauling 24 / 4.35 = 5.5172 bu", () => {

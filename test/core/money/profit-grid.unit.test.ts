@@ -1,5 +1,5 @@
-import { FormulaError } from "../../../src/core/fault";
 import { profitGrid } from "../../../src/core/money/profit-grid";
+import { faultOf } from "../fault-of";
 
 const corn = {
   yieldsBuPerAc: [150, 180],
@@ -39,7 +39,11 @@ describe("profitGrid", () => {
     expect(profitGrid({ ...corn, yieldsBuPerAc: [null, null] })).toBeNull();
   });
   it("refuses a yield outside its range, wherever it stands", () => {
-    expect(() => profitGrid({ ...corn, yieldsBuPerAc: [150, -1] })).toThrow(FormulaError);
-    expect(() => profitGrid({ ...corn, pricesUsdPerBu: [Number.NaN] })).toThrow(FormulaError);
+    expect(faultOf(() => profitGrid({ ...corn, yieldsBuPerAc: [150, null, -1] }))).toMatchObject({
+      argument: "yields",
+    });
+    expect(faultOf(() => profitGrid({ ...corn, pricesUsdPerBu: [null, Number.NaN] }))).toMatchObject({
+      argument: "prices",
+    });
   });
 });

@@ -1,3 +1,5 @@
+import { organicNitrogen } from "../../../src/core/nitrogen/organic-nitrogen";
+import { oatGroup2, oatMinnesota } from "../../../src/reference/nitrogen";
 import { faultOf } from "../fault-of";
 import { askNitrogen } from "./ask";
 
@@ -13,6 +15,9 @@ describe("what a method waits for", () => {
     ["guidelineRate", { crop: "corn", guide: "mnEconomic", yieldGoal: 180, soilNitrate: 20 }],
     ["tillage", { crop: "springWheat", guide: "ND", yieldGoal: 60, soilNitrate: 20, guidelineLbPerAc: 170 }],
     ["previousCrop", { crop: "oat", guide: "mnEast", yieldGoal: 90, organicMatterPct: 2 }],
+    ["organicMatter", { crop: "oat", guide: "mnEast", yieldGoal: 90, previous: "corn" }],
+    ["organicMatter", { crop: "springWheat", guide: "ND", yieldGoal: 60, soilNitrate: 20, guidelineLbPerAc: 170, tillage: "tilled" }], // prettier-ignore
+    ["soilNitrate, or soil for the guide's usual nitrate", { crop: "corn", guide: "NE", yieldGoal: 200, organicMatterPct: 2 }], // prettier-ignore
     ["stand", { crop: "oat", guide: "mnEast", yieldGoal: 90, organicMatterPct: 2, previous: "alfalfa" }],
     ["stand", { crop: "corn", guide: "SD", yieldGoal: 180, soilNitrate: 20, previous: "alfalfa" }],
   ] as const)("%s", (argument, asked) => {
@@ -62,6 +67,59 @@ describe("what is not published", () => {
   });
 });
 
+describe("the oat table of eastern Minnesota", () => {
+  const oats = { crop: "oat", guide: "mnEast", yieldGoal: 90, organicMatterPct: 2 } as const;
+
+  it("cites itself, and its crop groups where it needed them", () => {
+    const sources = (previous: "soybean" | "corn") => askNitrogen({ ...oats, previous }).cited;
+    expect(sources("soybean")).toEqual([oatMinnesota]);
+    expect(sources("corn")).toEqual([oatMinnesota, oatGroup2]);
+    expect(askNitrogen({ ...oats, previous: "corn" })).toMatchObject({ isUsualNitrate: false, nitrateRead: null });
+  });
+  it("asks for a stand of alfalfa, not of a clover, and sends a thin one to the groups", () => {
+    expect(askNitrogen({ ...oats, previous: "sweetCloverLeft" }).needLbPerAc).toBe(0);
+    expect(askNitrogen({ ...oats, previous: "alfalfa", standPerSqFt: 4 }).needLbPerAc).toBe(0);
+    expect(faultWhen({ ...oats, previous: "alfalfa", standPerSqFt: 3.9 })).toMatchObject({
+      kind: "notPublished",
+      what: "row for alfalfa under 4 plants/sq ft",
+      instead: expect.stringContaining("group 1 crop or group 2 crop"),
+    });
+  });
+  it("sends other legumes and other crops to the groups too", () => {
+    for (const [previous, because] of [
+      ["chickpea", "with a crop group"],
+      ["cotton", "by its crop group"],
+    ] as const) {
+      expect(faultWhen({ ...oats, previous })).toMatchObject({
+        kind: "refused",
+        argument: "previousCrop",
+        because: expect.stringContaining(because),
+      });
+    }
+  });
+  it("is all that its method has", () => {
+    expect(faultWhen({ crop: "wheat", guide: "mnEast", yieldGoal: 60 })).toMatchObject({
+      kind: "notPublished",
+      instead: "It has one for oat.",
+    });
+  });
+});
+
+describe("Nebraska's factors", () => {
+  const corn = { crop: "corn", guide: "NE", yieldGoal: 200, soilNitrate: 3, organicMatterPct: 2 } as const;
+
+  it("are cited where they were asked for: by prices, by timing, not otherwise", () => {
+    const cited = (asked: Partial<Parameters<typeof askNitrogen>[0]>) =>
+      askNitrogen({ ...corn, ...asked }).factors.cited;
+    expect(cited({})).toEqual([]);
+    expect(cited({ timing: "split" })).toHaveLength(1);
+    expect(cited({ priceNUsdPerLb: 0.5, priceGrainUsdPerBu: 5 })).toEqual(cited({ timing: "split" }));
+  });
+  it("want both prices", () => {
+    expect(faultWhen({ ...corn, priceGrainUsdPerBu: 5 })).toEqual({ kind: "waiting", argument: "priceN" });
+  });
+});
+
 describe("bad input", () => {
   it("refuses a price ratio the adjustment is not printed for and half a pair of prices", () => {
     const corn = { crop: "corn", guide: "NE", yieldGoal: 200, soilNitrate: 3, organicMatterPct: 2 } as const;
@@ -81,7 +139,12 @@ describe("bad input", () => {
 
   it("refuses organic matter outside what Tri-State wheat is printed for", () => {
     expect(faultWhen({ crop: "wheat", guide: "IN-MI-OH", yieldGoal: 90, organicMatterPct: 8 })).toMatchObject({
+      argument: "organicMatter",
       max: 5,
     });
   });
+});
+
+it("organic matter of 3 % releases 60 lb in the Corn Belt, 30 to 90", () => {
+  expect(organicNitrogen(3, "cornBelt")).toMatchObject({ releasedLbPerAc: 60, lowLbPerAc: 30, highLbPerAc: 90 });
 });

@@ -41,6 +41,10 @@ describe("the best rate of 0.90 N − 0.0025 N²", () => {
       optimumLbPerAc: 150,
       heldAt: "highest rate",
     });
+    expect(nitrogenOptimum({ ...curve, highestLbPerAc: 200 })).toMatchObject({ heldAt: "nothing" });
+    expect(nitrogenOptimum({ ...curve, highestLbPerAc: 150, plateauLbPerAc: 120 })).toMatchObject({
+      heldAt: "plateau",
+    });
     // A first pound brings 0.9 bu: worth $0.36 at $0.40, less than it costs.
     expect(nitrogenOptimum({ ...curve, priceGrainUsdPerBu: 0.4 })).toMatchObject({
       optimumLbPerAc: 0,
