@@ -27,7 +27,7 @@ describe("an Excel older than today's", () => {
     const { receipt, workbook } = await fillAt(9);
     expect(receipt.leftOut).toEqual(["This version of Excel takes no notes on cells; they were left out."]);
     expect(workbook.sheet("Fields").notes).toEqual([]);
-    expect(workbook.sheet("Prices list").charts).toHaveLength(2);
+    expect(workbook.sheet("Prices list").charts).toHaveLength(3);
   });
 
   it("is asked for nothing it cannot do: at level 1.8 the fill stops and takes itself back", async () => {
