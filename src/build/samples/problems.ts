@@ -6,6 +6,11 @@ import type { CellPlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 /** A cell of ours that waits for an input shows #N/A and says so; the workbook means it to. */
 const waiting = /^waiting for /;
 
+/** A cell whose #N/A, not seen, tells a chart to leave its point out. */
+export function isMeantForChart({ content }: CellPlan): boolean {
+  return isFormula(content) && content.formula.endsWith(",NA())");
+}
+
 /** A sentence for every formula of a workbook that shows nothing, or an error it was not meant to show. */
 export function problemsOf(plan: WorkbookPlan, values: CalculatedWorkbook): string[] {
   return plan.sheets.flatMap((sheet) =>
@@ -32,7 +37,8 @@ function formulaProblems(sheet: SheetPlan, cell: CellPlan, formula: string, valu
     for (let column = cell.column; column < cell.column + (spill?.columns ?? 1); column++) {
       const value = values.valueAt(sheet.name, row, column);
       const fault = faultOf(value, row === cell.row && column === cell.column);
-      if (fault) problems.push(`${sheet.name}!${cellAddress(row, column)} ${fault}: ${formula}`);
+      if (fault && !isLeftOut(cell, value))
+        problems.push(`${sheet.name}!${cellAddress(row, column)} ${fault}: ${formula}`);
     }
   }
   return problems;
@@ -43,6 +49,10 @@ function faultOf(value: unknown, isFirst: boolean): string | undefined {
   if (value === undefined) return isFirst ? "shows nothing" : undefined;
   if (!isCellError(value) || isWaiting(value)) return undefined;
   return `shows ${value.code}${value.message ? ` (${value.message})` : ""}`;
+}
+
+function isLeftOut(cell: CellPlan, value: unknown): boolean {
+  return isMeantForChart(cell) && isCellError(value) && value.code === "#N/A";
 }
 
 function isWaiting({ code, message = "" }: CellError): boolean {

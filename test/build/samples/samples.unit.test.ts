@@ -41,6 +41,19 @@ describe("problemsOf", () => {
     values.set("Answers", 5, 1, "low");
     expect(problemsOf(smallPlan, values)).toEqual(['Answers!C9 shows #VALUE!: =LOAM.REMOVALTABLE("corn",200)']);
   });
+  it("lets a cell leave its point out of a chart, and no other error pass there", () => {
+    const content = { formula: "=IF(B3>0,B3,NA())" };
+    const sheets = smallPlan.sheets.map((sheet) =>
+      sheet.name === "Answers"
+        ? {
+            ...sheet,
+            cells: sheet.cells.map((cell) => (cell.row === 5 && cell.column === 1 ? { ...cell, content } : cell)),
+          }
+        : sheet,
+    );
+    expect(problemsOf({ ...smallPlan, sheets }, valuesWith(5, 1, { code: "#N/A" }))).toEqual([]);
+    expect(problemsOf({ ...smallPlan, sheets }, valuesWith(5, 1, { code: "#REF!" }))).toHaveLength(1);
+  });
   it("names a formula that shows nothing", () => {
     const problems = problemsOf(smallPlan, new CalculatedCells());
     expect(problems).toContain("Answers!B5 shows nothing: =B3>2000");

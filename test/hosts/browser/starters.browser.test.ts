@@ -5,7 +5,7 @@ import { calculate } from "../../../src/hosts/engine";
 import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { defaultChoices, starters, type Starter } from "../../../src/workbook/starters";
 import { makePlan } from "../../../src/workbook/starters/make-plan";
-import { isMeantForChart } from "../../workbook/starters/shown-sheet";
+import { isMeantForChart } from "../../../src/build/samples/problems";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 
 jest.setTimeout(120_000);

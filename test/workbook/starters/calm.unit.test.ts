@@ -1,5 +1,6 @@
 import { cropChoice, starters } from "../../../src/workbook/starters";
-import { emptied, isMeantForChart, planOf, show, typed } from "./shown-sheet";
+import { isMeantForChart } from "../../../src/build/samples/problems";
+import { emptied, planOf, show, typed } from "./shown-sheet";
 
 const keys = starters.map(({ key }) => key);
 

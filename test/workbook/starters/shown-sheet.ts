@@ -1,7 +1,8 @@
+import { isMeantForChart } from "../../../src/build/samples/problems";
 import { allFunctions } from "../../../src/functions";
 import { calculate } from "../../../src/hosts/engine";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
-import type { CellPlan, WorkbookPlan } from "../../../src/workbook/plan";
+import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { defaultChoices, starters, type StarterChoices } from "../../../src/workbook/starters";
 import { makePlan } from "../../../src/workbook/starters/make-plan";
 
@@ -17,11 +18,6 @@ export interface ShownBook {
   errors(): string[];
   /** All words that a sheet shows in its first column. */
   words(sheet: string): string[];
-}
-
-/** A cell whose #N/A, not seen, tells a chart to leave its point out. */
-export function isMeantForChart({ content }: CellPlan): boolean {
-  return typeof content === "object" && content.formula.endsWith(",NA())");
 }
 
 export function planOf(key: string, changes: Partial<StarterChoices> = {}): WorkbookPlan {
