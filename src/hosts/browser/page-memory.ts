@@ -22,6 +22,36 @@ export const noMemory: PageMemory = { starter: "", title: "", sheets: {} };
 
 const memoryKey = "loamsheet";
 
+/** Whether what a workbook keeps for this page is whole. */
+export function holdsMemory(custom: unknown): boolean {
+  if (!isRecord(custom)) return false;
+  const kept = custom[memoryKey];
+  if (kept === undefined) return true;
+  if (!isRecord(kept) || typeof kept.title !== "string" || typeof kept.starter !== "string") return false;
+  return isRecord(kept.sheets) && Object.values(kept.sheets).every(isSheetMemory);
+}
+
+function isSheetMemory(sheet: unknown): boolean {
+  return isRecord(sheet) && isRecord(sheet.print) && Array.isArray(sheet.charts) && sheet.charts.every(isChart);
+}
+
+function isChart(chart: unknown): boolean {
+  if (!isRecord(chart) || !isRange(chart.categories) || !isArea(chart.at) || !Array.isArray(chart.series)) return false;
+  return chart.series.every((one: unknown) => isRecord(one) && isRange(one.values));
+}
+
+function isRange(range: unknown): boolean {
+  return isRecord(range) && typeof range.sheet === "string" && isArea(range.area);
+}
+
+function isArea(area: unknown): boolean {
+  return isRecord(area) && ["top", "left", "bottom", "right"].every((side) => typeof area[side] === "number");
+}
+
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
 export function memoryOf(workbook: Pick<IWorkbookData, "custom">): PageMemory {
   const kept: unknown = workbook.custom?.[memoryKey];
   // Written by withMemory alone.

@@ -11,7 +11,7 @@ import { workbookData, type SheetRoom } from "../engine/workbook-data";
 import type { FillReceipt } from "../port";
 import { withSheets } from "./chart-moves";
 import { notesResource } from "./note-resource";
-import { memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
+import { holdsMemory, isRecord, memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
 import { rulesResource } from "./rule-resource";
 import { validationsResource } from "./validation-resource";
 
@@ -33,16 +33,30 @@ export function emptyWorkbook(): IWorkbookData {
   };
 }
 
-/** Whether kept data has the bones of a workbook; a damaged one would stop the whole page. */
+/** Whether kept data is a whole workbook: a damaged one would stop the page, or lose in silence what is damaged. */
 export function isWorkbook(data: unknown): data is IWorkbookData {
-  if (typeof data !== "object" || data === null || !("sheetOrder" in data) || !("sheets" in data)) return false;
-  const { sheetOrder, sheets } = data;
-  if (!Array.isArray(sheetOrder) || sheetOrder.length === 0 || typeof sheets !== "object" || !sheets) return false;
-  const known = new Map<string, unknown>(Object.entries(sheets));
-  return sheetOrder.every((id: unknown) => {
-    const sheet = known.get(String(id));
-    return typeof sheet === "object" && sheet !== null && "name" in sheet && typeof sheet.name === "string";
-  });
+  if (!isRecord(data)) return false;
+  const { sheetOrder, sheets, resources, custom } = data;
+  if (!Array.isArray(sheetOrder) || sheetOrder.length === 0 || !isRecord(sheets)) return false;
+  const known = new Map(Object.entries(sheets));
+  const areWhole = sheetOrder.every((id: unknown) => isSheet(known.get(String(id))));
+  return areWhole && [resources ?? []].flat().every(isResource) && holdsMemory(custom ?? {});
+}
+
+function isSheet(sheet: unknown): boolean {
+  if (!isRecord(sheet) || typeof sheet.name !== "string") return false;
+  const { cellData = {} } = sheet;
+  return isRecord(cellData) && Object.values(cellData).every((row) => typeof row === "object" && row !== null);
+}
+
+function isResource(resource: unknown): boolean {
+  if (!isRecord(resource) || typeof resource.name !== "string") return false;
+  try {
+    parsed({ name: resource.name, data: String(resource.data ?? "") });
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Whether nobody has put anything into this workbook. */

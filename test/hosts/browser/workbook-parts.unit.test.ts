@@ -16,6 +16,13 @@ import { cell, plan, sheet } from "../small-plan";
 const own = () => withPlan(emptyWorkbook(), plan([sheet("Mine", [cell(0, 0, "kept")])]), false);
 const receipt = { starter: "trial", sheets: ["Fields", "Price list"], names: ["corn_price"] };
 
+function withBrokenChart() {
+  const workbook = withPlan(emptyWorkbook(), samplePlan(), false);
+  const memory = memoryOf(workbook);
+  const broken = Object.entries(memory.sheets).map(([id, sheet]) => [id, { ...sheet, charts: [{ kind: "bar" }] }]);
+  return { ...workbook, custom: { loamsheet: { ...memory, sheets: Object.fromEntries(broken) } } };
+}
+
 function resourcesOf(workbook: ReturnType<typeof emptyWorkbook>) {
   return new Map((workbook.resources ?? []).map((resource) => [resource.name, parsed(resource) ?? {}]));
 }
@@ -71,6 +78,10 @@ describe("withoutFill", () => {
 
 describe("isWorkbook", () => {
   it("knows a workbook of its own", () => expect(isWorkbook(own())).toBe(true));
+  it("knows one with everything a plan can hold, and a new one", () => {
+    expect(isWorkbook(withPlan(own(), samplePlan(), true))).toBe(true);
+    expect(isWorkbook(emptyWorkbook())).toBe(true);
+  });
   it.each([
     ["nothing", undefined],
     ["text", "workbook"],
@@ -80,6 +91,17 @@ describe("isWorkbook", () => {
     ["an empty order", { ...own(), sheetOrder: [] }],
     ["a sheet that is not there", { ...own(), sheetOrder: ["sheet-9"] }],
     ["a sheet without a name", { ...own(), sheets: { "sheet-0": {} }, sheetOrder: ["sheet-0"] }],
+    [
+      "cells that are text",
+      { ...own(), sheets: { "sheet-0": { name: "A", cellData: "{}" } }, sheetOrder: ["sheet-0"] },
+    ],
+    [
+      "a row that is text",
+      { ...own(), sheets: { "sheet-0": { name: "A", cellData: { 0: "x" } } }, sheetOrder: ["sheet-0"] },
+    ],
+    ["tables that break off", { ...own(), resources: [{ name: "SHEET_TABLE_PLUGIN", data: '{"a":' }] }],
+    ["a memory that is a number", { ...own(), custom: { loamsheet: 7 } }],
+    ["a chart without a place", withBrokenChart()],
   ])("refuses %s", (_what, data) => expect(isWorkbook(data)).toBe(false));
 });
 

@@ -38,6 +38,7 @@ export function aboutView(state: PaneState, { kind, startup }: PaneEnvironment):
       "about-licence",
       say.licenceHead,
       element("p", {}, say.licence),
+      element("p", {}, element("a", { href: "licenses.txt", target: "_blank", rel: "noopener" }, say.licences)),
       element("p", {}, say.version(packageFile.version)),
     ),
   );

@@ -38,5 +38,6 @@ export const about = {
   ],
   licenceHead: "License and version",
   licence: "Open source under the MIT license, without warranty.",
+  licences: "Licenses of the packages it is built with",
   version: (version: string) => `Version ${version}`,
 };
