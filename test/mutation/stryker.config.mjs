@@ -11,7 +11,7 @@ export default {
   jest: { configFile: "test/mutation/jest.config.js", enableFindRelatedTests: false },
   coverageAnalysis: "perTest",
   concurrency: 2,
-  timeoutMS: 10_000,
+  timeoutMS: 30_000,
   reporters: ["json"],
   jsonReporter: { fileName: `.cache/mutation/${family}.json` },
   tempDirName: ".cache/stryker",

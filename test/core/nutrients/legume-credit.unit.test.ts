@@ -55,6 +55,7 @@ describe("printed credits", () => {
     expect(ask({ ...soybean, guide: "NE", soil: "fine" }).creditLbPerAc).toBe(45);
     expect(ask({ ...soybean, guide: "NE", soil: "sandy" }).creditLbPerAc).toBe(35);
     expect(ask({ ...soybean, guide: "NE", soil: "fine", previousYieldBu: 22 }).creditLbPerAc).toBe(22);
+    expect(ask({ ...soybean, guide: "NE", soil: "fine", previousYieldBu: 30 }).creditLbPerAc).toBe(45);
     expect(ask({ ...soybean, guide: "ND" }).creditLbPerAc).toBe(40);
     expect(ask({ ...soybean, guide: "MN", nextCrop: "wheat" }).creditLbPerAc).toBe(20);
     expect(ask({ ...soybean, guide: "MN", nextCrop: "corn", soil: "sandy" }).creditLbPerAc).toBe(30);
@@ -67,8 +68,17 @@ describe("printed credits", () => {
 
 describe("a crop without a credit", () => {
   it("that is no legume leaves none; a legume without a number is not available", () => {
-    expect(ask({ guide: "WI", previous: "corn" })).toMatchObject({ creditLbPerAc: 0, isLegume: false });
-    expect(faultOf(() => ask({ guide: "WI", previous: "soybean" }))).toMatchObject({ kind: "notPublished" });
+    expect(ask({ guide: "WI", previous: "corn" })).toMatchObject({ creditLbPerAc: 0, isLegume: false, cited: [] });
+    expect(faultOf(() => ask({ guide: "WI", previous: "soybean" }))).toMatchObject({
+      kind: "notPublished",
+      what: "nitrogen credit for soybean that is known here",
+    });
+    expect(
+      faultOf(() => ask({ guide: "MN", previous: "alfalfa", nextCrop: "soybean", standPerSqFt: 4 })),
+    ).toMatchObject({
+      kind: "notPublished",
+      what: "nitrogen credit for alfalfa before soybean that is known here",
+    });
     expect(faultOf(() => ask({ guide: "MN", previous: "soybean", nextCrop: "corn", soil: "fine" }))).toMatchObject({
       kind: "notPublished",
       what: expect.stringContaining("on fine soil"),

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { manureCredit, type ManureCreditInput } from "../../../src/core/nutrients/manure-credit";
+import { iowaKept, minnesotaSwine, newYorkRelease } from "../../../src/reference/manure";
 import { faultOf } from "../fault-of";
 
 const ask = (asked: Pick<ManureCreditInput, "manure" | "guide"> & Partial<ManureCreditInput>) =>
@@ -47,6 +48,43 @@ describe("Iowa, total nitrogen", () => {
   });
 });
 
+describe("what a credit rests on", () => {
+  const dairy = { manure: "dairySlurry", guide: "IA", placement: "injected", ratePerAc: 10 } as const;
+  const typical = { mark: "M", source: "mwps-18" };
+
+  it("waits for the placement in the first season, and only then", () => {
+    const unplaced = { ...dairy, placement: null } as const;
+    expect(faultOf(() => ask(unplaced))).toEqual({ kind: "waiting", argument: "placement" });
+    expect(faultOf(() => ask({ ...unplaced, manure: "swineFinishing", guide: "MN" }))).toEqual({
+      kind: "waiting",
+      argument: "placement",
+    });
+    expect(ask({ ...unplaced, yearsSince: 1 }).keptPct).toBeNull();
+    expect(ask({ ...unplaced, nutrient: "K2O" }).creditLbPerAc).toBeCloseTo(180.5, 9);
+  });
+  it("cites the typical contents where it took them: injected dairy slurry, its availability, what the air leaves", () => {
+    expect(ask(dairy).cited).toEqual([expect.objectContaining({ species: "cattle" }), iowaKept, typical]);
+    const own = ask({ ...dairy, contentLb: 31 });
+    expect(own).toMatchObject({ isTypical: false, creditLbPerAc: expect.closeTo(ask(dairy).creditLbPerAc, 9) });
+    expect(own.cited).toHaveLength(2);
+    expect(ask({ ...dairy, yearsSince: 1 }).cited).toHaveLength(2);
+    expect(ask({ manure: "swineFinishing", guide: "MN", placement: "injected" }).cited).toEqual([
+      minnesotaSwine,
+      typical,
+    ]);
+    expect(ask({ ...dairy, guide: "NY", ammoniumLossPct: 0 }).cited).toEqual([newYorkRelease, typical]);
+    const lagoon = ask({ manure: "swineLagoon", guide: "NY", ammoniumLossPct: 0 }).cited;
+    expect(lagoon.at(-1)).toEqual({ ...typical, note: "Highly variable." });
+  });
+  it("takes a liquid without a dry matter for a thin one", () => {
+    // Beef slurry: 29 lb, 8 of them ammonium, all of that lost: 21 × 35 % for each 1,000 gal.
+    const beef = { manure: "beefSlurry", guide: "NY", ratePerAc: 1, ammoniumLossPct: 100 } as const;
+    expect(ask(beef)).toMatchObject({ creditLbPerAc: expect.closeTo(7.35, 9), unit: "1,000 gal" });
+    expect(ask({ ...beef, dryMatterPct: 20 }).creditLbPerAc).toBeCloseTo(5.25, 9);
+    expect(ask({ ...beef, ammoniumLossPct: 0 }).split).toEqual({ ammonium: 8, organic: expect.closeTo(7.35, 9) });
+  });
+});
+
 describe("New York, ammonium and organic nitrogen", () => {
   const dairy = { manure: "dairySlurry", guide: "NY", ratePerAc: 10, ammoniumLossPct: 40 } as const;
 
@@ -79,7 +117,8 @@ describe("New York, ammonium and organic nitrogen", () => {
       kind: "waiting",
       argument: "dryMatter",
     });
-    expect(faultOf(() => ask({ ...dairy, ammoniumLb: 40 }))).toMatchObject({ argument: "ammoniumN" });
+    expect(faultOf(() => ask({ ...dairy, ammoniumLb: 40 }))).toMatchObject({ kind: "refused", argument: "ammoniumN" });
+    expect(ask({ ...dairy, ammoniumLb: 31 }).split?.organic).toBe(0);
   });
 });
 
@@ -98,7 +137,21 @@ describe("what is not published", () => {
     expect(faultOf(() => ask({ manure: "horse", guide: "IA", placement: "surface" }))).toMatchObject({ where: "IA" });
     expect(faultOf(() => ask({ manure: "sheep", guide: "NY" }))).toEqual({ kind: "waiting", argument: "content" });
     expect(faultOf(() => ask({ manure: "dairySlurry", guide: "IA", yearsSince: 1.5 }))).toMatchObject({
+      kind: "refused",
       argument: "yearsSince",
+    });
+  });
+
+  it("phosphate and potash are Iowa's, and not of horse or sheep", () => {
+    const phosphate = { nutrient: "P2O5", placement: "injected" } as const;
+    const notIn = (where: string) => ({ kind: "notPublished", where, what: expect.stringContaining("of P2O5 for") });
+    for (const guide of ["MN", "NY"] as const)
+      expect(faultOf(() => ask({ ...phosphate, manure: "dairySlurry", guide }))).toMatchObject(notIn(guide));
+    for (const manure of ["horse", "sheep"] as const)
+      expect(faultOf(() => ask({ ...phosphate, manure, guide: "IA", contentLb: 10 }))).toMatchObject(notIn("IA"));
+    const swine = { manure: "swineFinishing", guide: "MN", placement: "injected" } as const;
+    expect(faultOf(() => ask({ ...swine, manure: "dairySlurry" }))).toMatchObject({
+      what: expect.stringContaining("of N for dairy slurry"),
     });
   });
 });

@@ -45,6 +45,32 @@ describe("removal", () => {
     expect(faultOf(() => removal({ ...corn, yieldPerAc }))).toMatchObject({ kind: "outOfRange" });
   });
 
+  it("reads straw of spring wheat in the rows of wheat, and no other part of it", () => {
+    const straw = { ...corn, part: "straw", yieldPerAc: 2 } as const;
+    expect(removal({ ...straw, crop: "springWheat" }).removedLbPerAc).toBe(
+      removal({ ...straw, crop: "wheat" }).removedLbPerAc,
+    );
+    expect(faultOf(() => removal({ ...corn, crop: "cornSilage", part: "grain", yieldPerAc: 20 }))).toMatchObject({
+      kind: "notPublished",
+    });
+  });
+
+  it("brings what was weighed at one moisture to that of the number: 22 ton of silage at 60 % are 22 × 40 / 35 at 65 %", () => {
+    const silage = { ...corn, crop: "cornSilage", yieldPerAc: 22 } as const;
+    const { number, yieldPerAc } = removal(silage).pieces[0] ?? {};
+    expect(number?.moisturePct).not.toBeNull();
+    const printedAtPct = number?.moisturePct ?? NaN;
+    expect(removal({ ...silage, moisturePct: printedAtPct }).removedLbPerAc).toBeCloseTo(
+      removal(silage).removedLbPerAc,
+      9,
+    );
+    expect(yieldPerAc).toBe(22);
+    expect(removal({ ...silage, moisturePct: 60 }).removedLbPerAc).toBeCloseTo(
+      (removal(silage).removedLbPerAc * 40) / (100 - printedAtPct),
+      9,
+    );
+  });
+
   it("understands straw of soybean as stover: 2 ton × 23 lb K2O", () => {
     expect(removal({ ...corn, crop: "soybean", part: "straw", yieldPerAc: 2 }).removedLbPerAc).toBeCloseTo(46, 9);
   });

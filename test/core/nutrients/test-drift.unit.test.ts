@@ -1,4 +1,5 @@
 import { testDrift, type TestDriftInput } from "../../../src/core/nutrients/test-drift";
+import { testChange, testChangeRange } from "../../../src/reference/nutrients";
 import { faultOf } from "../fault-of";
 
 const potash: TestDriftInput = {
@@ -26,13 +27,21 @@ describe("testDrift", () => {
   });
 
   it("takes the number a person typed: 60 / 12 = 5 ppm", () => {
-    expect(testDrift({ ...potash, lbPerPpm: 12 }).expectedPpm).toBeCloseTo(95, 9);
+    const typed = testDrift({ ...potash, lbPerPpm: 12 });
+    expect(typed.expectedPpm).toBeCloseTo(95, 9);
+    // Published soils take 6 to 10 lb; a slower one of one's own is its own slow end.
+    expect([typed.slowPpm, typed.fastPpm]).toEqual([95, 90]);
+    expect(typed).toMatchObject({ changePpm: -5, system: "typed", cited: [testChangeRange.K2O] });
+    expect(testDrift(potash).cited).toEqual([testChange.potashByCec, testChangeRange.K2O]);
+    expect(testDrift({ ...potash, cecMeq: null }).cited).toEqual([testChange.potash, testChangeRange.K2O]);
   });
 
   it("stops at the floor of 40 ppm K and says so", () => {
     const result = testDrift({ ...potash, soilTestPpm: 50, balanceLbPerAc: -600 });
     expect(result.expectedPpm).toBe(40);
     expect(result.isAtFloor).toBe(true);
+    // 60 lb at 6 lb a ppm take a test of 50 just to it.
+    expect(testDrift({ ...potash, soilTestPpm: 50 })).toMatchObject({ expectedPpm: 40, isAtFloor: false });
   });
 
   it("does not lift a test that already lies under the floor", () => {
@@ -41,7 +50,10 @@ describe("testDrift", () => {
   });
 
   it("refuses nutrients that do not carry over", () => {
-    expect(faultOf(() => testDrift({ ...potash, nutrient: "N" }))).toMatchObject({ argument: "nutrient" });
+    expect(faultOf(() => testDrift({ ...potash, nutrient: "N" }))).toMatchObject({
+      kind: "refused",
+      argument: "nutrient",
+    });
   });
 
   it("asks about a P test of 600: a report in lb/ac shows twice the ppm, as 60 lb/ac is 30 ppm", () => {
