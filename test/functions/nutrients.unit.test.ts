@@ -145,7 +145,7 @@ describe("ROTATIONBALANCE", () => {
 
   it("refuses lists of different length", () => {
     expect(one(rotationBalance, column("corn", "soybean"), column(180), "K2O", 60)).toMatchObject({
-      message: expect.stringContaining("crops (2 cells) and yields (1 cells)"),
+      message: expect.stringContaining("crops (2 cells) and yields (1 cell)"),
     });
   });
 });

@@ -152,7 +152,7 @@ describe("PRACTICEPICK", () => {
     [
       "columns of other lengths",
       [costs, [[4.2]], 4.5, 60],
-      "gains: it has 1 cells for 5 in costs: give one for each practice, blank where there is none.",
+      "gains: it has 1 cell for 5 in costs: give one for each practice, blank where there is none.",
     ],
     [
       "an unknown name",

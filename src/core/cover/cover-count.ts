@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import { within } from "../limit";
 import { normalQuantile } from "../statistics/normal";
@@ -57,8 +58,8 @@ function marksOf(points: readonly number[], line: number, lines: number): number
   if (points.length !== 1 && points.length !== lines) {
     refuse({
       kind: "sizesDiffer",
-      first: { argument: "hits", size: `${lines} lines` },
-      second: { argument: "points", size: `${points.length} lines` },
+      first: { argument: "hits", size: countInWords(lines, "line") },
+      second: { argument: "points", size: countInWords(points.length, "line") },
     });
   }
   return points[points.length === 1 ? 0 : line] ?? Number.NaN;

@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import { within } from "../limit";
 import { curveLimits, mostPairs } from "./curve-limits";
@@ -20,9 +21,11 @@ export interface ResponsePairs {
 /** Checks the pairs of a trial and puts them in order. Arguments are named x and y, as the sheet names them. */
 export function responsePairs({ rates, yieldsBuPerAc }: TrialPairs): ResponsePairs {
   if (rates.length !== yieldsBuPerAc.length) {
-    const sizes = [rates.length, yieldsBuPerAc.length].map((size) => `${size} cells`);
-    const [first = "", second = ""] = sizes;
-    refuse({ kind: "sizesDiffer", first: { argument: "x", size: first }, second: { argument: "y", size: second } });
+    refuse({
+      kind: "sizesDiffer",
+      first: { argument: "x", size: countInWords(rates.length, "cell") },
+      second: { argument: "y", size: countInWords(yieldsBuPerAc.length, "cell") },
+    });
   }
   const pairs: { rate: number; yieldBuPerAc: number }[] = [];
   let leftOut = 0;

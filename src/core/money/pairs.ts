@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 
 /** A list of a sheet with its name there; null keeps the place of a blank cell. */
@@ -37,5 +38,5 @@ function sameLength(first: Listed, second: Listed): void {
 }
 
 function sized({ argument, values }: Listed) {
-  return { argument, size: `${values.length} ${values.length === 1 ? "cell" : "cells"}` };
+  return { argument, size: countInWords(values.length, "cell") };
 }

@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import type { CropKey } from "../../reference/crops";
 import type { NutrientKey, PartKey, RemovalSetKey } from "../../reference/nutrients";
@@ -60,8 +61,8 @@ function sameLength(argument: string, length: number, expected: number): void {
   if (length === expected) return;
   refuse({
     kind: "sizesDiffer",
-    first: { argument: "crops", size: `${expected} cells` },
-    second: { argument, size: `${length} cells` },
+    first: { argument: "crops", size: countInWords(expected, "cell") },
+    second: { argument, size: countInWords(length, "cell") },
   });
 }
 

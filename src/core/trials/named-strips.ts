@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import type { Strip } from "./block-fit";
 
@@ -125,7 +126,7 @@ export function sameLength(
   second: readonly unknown[],
 ): void {
   if (first.length === second.length) return;
-  const size = (list: readonly unknown[]) => `${list.length} cells`;
+  const size = (list: readonly unknown[]) => countInWords(list.length, "cell");
   refuse({
     kind: "sizesDiffer",
     first: { argument: firstName, size: size(first) },

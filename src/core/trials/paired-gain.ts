@@ -1,3 +1,4 @@
+import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import { within } from "../limit";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
@@ -65,7 +66,7 @@ export function pairedGain({ check, treated, confidencePct }: PairedInput): Pair
 
 function completePairs(check: PairedInput["check"], treated: PairedInput["treated"]): [number, number][] {
   if (check.length !== treated.length) {
-    const size = (list: readonly unknown[]) => `${list.length} strips`;
+    const size = (list: readonly unknown[]) => countInWords(list.length, "strip");
     refuse({
       kind: "sizesDiffer",
       first: { argument: "check", size: size(check) },

@@ -1,3 +1,4 @@
+import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import { machineryLimits } from "../../core/machinery/machinery-limits";
 import {
@@ -197,8 +198,8 @@ function sameLength(argument: string, column: readonly unknown[] | null, passes:
   if (column === null || column.length === passes) return;
   refuse({
     kind: "sizesDiffer",
-    first: { argument, size: `${column.length} rows` },
-    second: { argument: "passes", size: `${passes} rows` },
+    first: { argument, size: countInWords(column.length, "row") },
+    second: { argument: "passes", size: countInWords(passes, "row") },
   });
 }
 

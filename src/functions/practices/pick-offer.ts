@@ -1,3 +1,4 @@
+import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import type { Interaction, PickPractice, PickRequest, YieldFactor } from "../../core/practices/pick-request";
 import { pairGains, type PairGrid } from "./pair-grid";
@@ -157,6 +158,6 @@ function factorsOf(
 
 function refuseLength(argument: string, column: readonly unknown[] | null, rows: number): void {
   if (column === null || column.length === rows) return;
-  const because = `it has ${column.length} cells for ${rows} in costs: give one for each practice, blank where there is none.`;
+  const because = `it has ${countInWords(column.length, "cell")} for ${rows} in costs: give one for each practice, blank where there is none.`;
   refuse({ kind: "refused", argument, because });
 }

@@ -1,3 +1,4 @@
+import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import type { NamedHerbicide } from "../../core/protection/site-of-action";
 import {
@@ -123,8 +124,8 @@ function sameLength(argument: string, given: readonly unknown[] | null, actives:
   if (given === null || given.length === actives.length) return;
   refuse({
     kind: "sizesDiffer",
-    first: { argument: "activeIngredients", size: `${actives.length} cells` },
-    second: { argument, size: `${given.length} cells` },
+    first: { argument: "activeIngredients", size: countInWords(actives.length, "cell") },
+    second: { argument, size: countInWords(given.length, "cell") },
   });
 }
 

@@ -1,3 +1,4 @@
+import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import type { BlockTrial } from "../../core/trials/block-trial";
 import type { GainMoney } from "../../core/trials/gain-in-words";
@@ -31,8 +32,8 @@ function costInList(trial: BlockTrial, costs: readonly (number | null)[]): (name
   if (costs.length !== trial.listed.length) {
     refuse({
       kind: "sizesDiffer",
-      first: { argument: "costs", size: `${costs.length} cells` },
-      second: { argument: "treatments", size: `${trial.listed.length} names` },
+      first: { argument: "costs", size: countInWords(costs.length, "cell") },
+      second: { argument: "treatments", size: countInWords(trial.listed.length, "name") },
     });
   }
   return (name) => costs[trial.listed.indexOf(name)] ?? refuse({ kind: "waiting", argument: "costs" });

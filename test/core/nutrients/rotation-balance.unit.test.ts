@@ -35,13 +35,18 @@ describe("rotationBalance", () => {
       kind: "waiting",
       argument: "yields",
     });
-    expect(faultOf(() => rotationBalance({ ...cornSoybean, crops: ["corn", null] }))).toMatchObject({
-      argument: "crops",
-    });
+    const waitsForCrops = { kind: "waiting", argument: "crops" };
+    expect(faultOf(() => rotationBalance({ ...cornSoybean, crops: ["corn", null] }))).toEqual(waitsForCrops);
+    expect(faultOf(() => rotationBalance({ ...cornSoybean, crops: [null], yields: [null] }))).toEqual(waitsForCrops);
   });
 
   it("refuses lists of different length", () => {
-    expect(faultOf(() => rotationBalance({ ...cornSoybean, yields: [180] }))).toMatchObject({ kind: "sizesDiffer" });
-    expect(faultOf(() => rotationBalance({ ...cornSoybean, parts: ["grain"] }))).toMatchObject({ kind: "sizesDiffer" });
+    const differs = (argument: string) => ({
+      kind: "sizesDiffer",
+      first: { argument: "crops", size: "2 cells" },
+      second: { argument, size: "1 cell" },
+    });
+    expect(faultOf(() => rotationBalance({ ...cornSoybean, yields: [180] }))).toEqual(differs("yields"));
+    expect(faultOf(() => rotationBalance({ ...cornSoybean, parts: ["grain"] }))).toEqual(differs("parts"));
   });
 });

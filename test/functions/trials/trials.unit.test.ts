@@ -28,7 +28,7 @@ describe("what stops a trial, in a sentence", () => {
       "unequal lengths",
       trialPairs,
       [column([180, 176]), column([186])],
-      "check (2 strips) and treated (1 strips) differ",
+      "check (2 strips) and treated (1 strip) differ",
     ],
     [
       "text in a yield",
