@@ -19,6 +19,9 @@ import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 
+/** On a busy machine a calculation starts late; left to itself, the engine would hand out cells not yet worked out. */
+const latestStartMs = 60_000;
+
 export interface CalculationJob<Result> {
   readonly data: IWorkbookData;
   /** Called before the workbook opens. */
@@ -62,7 +65,9 @@ export class HeadlessEngine {
     this.forgetFormulas();
     const workbook = this.open(data);
     try {
-      const applied = this.injector.get(FormulaCalculationSessionService).waitForLatestApplied();
+      const applied = this.injector
+        .get(FormulaCalculationSessionService)
+        .waitForLatestApplied(undefined, latestStartMs);
       const all = { commands: [], forceCalculation: true };
       void this.injector
         .get(ICommandService)

@@ -442,7 +442,7 @@ describe("the workbook in the page", () => {
       mimeType: "application/octet-stream",
       buffer: Buffer.from("Field,Acres"),
     });
-    await page.getByText("could not be read as an .xlsx workbook").waitFor();
+    await page.getByText("This file is not an .xlsx workbook.").waitFor();
     expect(await value("Fields!E4")).toBe(20500);
     await page.locator("#shelf-file").setInputFiles(file);
     await until(async () => (await page.locator(".strip .outcome").innerText()).endsWith("is open."), "it was open");
