@@ -68,7 +68,7 @@ describe("what stops a trial, in a sentence", () => {
       "adding up with a strip too few",
       trialAddUp,
       [column([1, 2]), column([1, 2]), column([1, 2]), column([1])],
-      "check (2 cells) and both (1 cells)",
+      "check (2 cells) and both (1 cell)",
     ],
     [
       "adding up with text in a yield",
@@ -110,7 +110,7 @@ describe("what stops a trial, in a sentence", () => {
       "traits for some varieties only",
       varietyMeans,
       [column(["a", "b", "a", "b"]), column(["n", "n", "s", "s"]), column([1, 2, 3, 5]), column(["no"])],
-      "varieties (4 cells) and mustHave (1 cells)",
+      "varieties (4 cells) and mustHave (1 cell)",
     ],
     [
       "varieties with text in a yield",
