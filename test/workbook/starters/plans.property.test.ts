@@ -112,7 +112,7 @@ describe("every plan of every starter", () => {
 
   it("calls only native functions that older spreadsheets know", () => {
     const known = new Set(
-      "AND AVERAGEIF COUNT COUNTIF COUNTIFS IF IFERROR INDEX ISNUMBER LEFT LEN MATCH MAX MID MIN N OR ROW SEARCH SUM SUMIF SUMIFS SUMPRODUCT TEXT UPPER VLOOKUP ABS".split(
+      "AND AVERAGEIF COUNT COUNTIF COUNTIFS IF IFERROR INDEX ISNUMBER LEFT LEN MATCH MAX MID MIN N NA OR ROW SEARCH SUM SUMIF SUMIFS SUMPRODUCT TEXT UPPER VLOOKUP ABS".split(
         " ",
       ),
     );
