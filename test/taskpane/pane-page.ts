@@ -48,6 +48,7 @@ export class PanePages {
       entryPoints: [path.join(__dirname, "harness.ts")],
       bundle: true,
       outfile: path.join(folder, "harness.js"),
+      minify: true,
       logLevel: "error",
       // As the build does: the page's content policy forbids what this package tries.
       alias: {
@@ -70,6 +71,8 @@ export class PanePages {
   /** A fresh pane with nothing remembered. */
   async page(options: BrowserContextOptions & { kind?: "excel" | "browser" } = {}): Promise<WatchedPage> {
     const { kind = "excel", ...context } = options;
+    // The pages of earlier tests would go on working beside this one.
+    for (const earlier of this.browser.contexts()) await earlier.close();
     const page = await (await this.browser.newContext({ viewport: { width: 320, height: 700 }, ...context })).newPage();
     const complaints: string[] = [];
     page.on("console", (message) => {

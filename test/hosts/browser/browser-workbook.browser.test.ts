@@ -16,15 +16,15 @@ let page: Page;
 
 beforeAll(async () => {
   pages = await serveBuiltPages();
+  opened = await pages.open("index.html");
 });
 afterAll(() => pages.stop());
 
 beforeEach(async () => {
-  opened = await pages.open("index.html");
   page = opened.page;
+  await pages.renew(opened);
   await ready();
 });
-afterEach(() => opened.context.close());
 
 async function ready(): Promise<void> {
   await until(() => page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
@@ -380,6 +380,8 @@ describe("the workbook in the page", () => {
   });
 
   it("says so when the browser cannot keep the workbook, and goes on working", async () => {
+    const blocked = await pages.open("index.html");
+    page = blocked.page;
     await page.addInitScript(() => {
       Object.defineProperty(window, "indexedDB", {
         get() {
@@ -395,6 +397,7 @@ describe("the workbook in the page", () => {
       async () => (await page.locator("#page-status").innerText()).includes("save a file before you leave"),
       "the page said so",
     );
+    await blocked.context.close();
   });
 
   it("lets charts follow rows that are put in, and a renamed sheet", async () => {

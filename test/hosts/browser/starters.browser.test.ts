@@ -15,12 +15,12 @@ let opened: OpenedPage;
 
 beforeAll(async () => {
   pages = await serveBuiltPages();
+  opened = await pages.open("index.html");
 });
 afterAll(() => pages.stop());
-afterEach(() => opened.context.close());
 
 async function openWorkbook(): Promise<void> {
-  opened = await pages.open("index.html");
+  await pages.renew(opened);
   await until(() => opened.page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
 }
 
