@@ -48,7 +48,6 @@ export class PanePages {
       entryPoints: [path.join(__dirname, "harness.ts")],
       bundle: true,
       outfile: path.join(folder, "harness.js"),
-      minify: true,
       logLevel: "error",
       // As the build does: the page's content policy forbids what this package tries.
       alias: {
