@@ -78,7 +78,9 @@ function passesOf(placed: readonly Placed[]): PassGroups[] {
   for (const use of placed) {
     if (use.pass === null) continue;
     const key = use.pass.trim().toLowerCase();
-    byPass.set(key, [...(byPass.get(key) ?? []), use]);
+    const same = byPass.get(key);
+    if (same) same.push(use);
+    else byPass.set(key, [use]);
   }
   return [...byPass.values()].map((own) => {
     const counted = count(own);
@@ -91,17 +93,23 @@ function passesOf(placed: readonly Placed[]): PassGroups[] {
 }
 
 function count(uses: readonly Placed[]): GroupCount {
-  const sites = distinct(uses.map(({ site }) => site.site));
-  const said = uses.filter(({ isEffective }) => isEffective !== null);
-  const effective = distinct(said.filter(({ isEffective }) => isEffective).map(({ site }) => site.site));
+  const names = new Map<number, Set<string>>();
+  const effective: number[] = [];
+  let unsaid = 0;
+  for (const { site, isEffective } of uses) {
+    const known = names.get(site.site);
+    if (known) known.add(site.name);
+    else names.set(site.site, new Set([site.name]));
+    if (isEffective === null) unsaid += 1;
+    if (isEffective) effective.push(site.site);
+  }
+  const sites = distinct([...names.keys()]);
+  const namesOf = (site: number) => [...(names.get(site) ?? [])];
   return {
     sites,
-    effective: said.length > 0 ? effective : null,
-    unsaid: uses.length - said.length,
-    doubled: sites.flatMap((site) => {
-      const names = [...new Set(uses.filter((use) => use.site.site === site).map((use) => use.site.name))];
-      return names.length > 1 ? [{ site, names }] : [];
-    }),
+    effective: unsaid < uses.length ? distinct(effective) : null,
+    unsaid,
+    doubled: sites.map((site) => ({ site, names: namesOf(site) })).filter((one) => one.names.length > 1),
   };
 }
 
@@ -120,5 +128,5 @@ function commonestOf(placed: readonly Placed[]): ProgramGroups["commonest"] {
 }
 
 function distinct(sites: readonly number[]): number[] {
-  return [...new Set(sites)].sort((a, b) => a - b);
+  return sites.length > 1 ? [...new Set(sites)].sort((a, b) => a - b) : [...sites];
 }

@@ -42,7 +42,9 @@ function rectanglesByStyle(cells: readonly CellPlan[]): Map<StyleName, Area[]> {
     }
     const rectangle = { ...run };
     open.set(key, rectangle);
-    rectangles.set(style, [...(rectangles.get(style) ?? []), rectangle]);
+    const others = rectangles.get(style);
+    if (others) others.push(rectangle);
+    else rectangles.set(style, [rectangle]);
   }
   return rectangles;
 }
