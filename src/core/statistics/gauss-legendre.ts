@@ -5,7 +5,7 @@ export interface Node {
 }
 
 const points = 16;
-let rule: readonly Node[] | undefined;
+const rule = legendreRule();
 
 /** Integral of f through the stretches between neighbouring breakpoints, 16 Gauss–Legendre points in each. */
 export function integrate(f: (x: number) => number, breakpoints: readonly number[]): number {
@@ -14,7 +14,6 @@ export function integrate(f: (x: number) => number, breakpoints: readonly number
 
 /** The points and weights that `integrate` uses, for integrands with parts worth computing once. */
 export function quadratureNodes(breakpoints: readonly number[]): Node[] {
-  rule ??= legendreRule();
   const nodes: Node[] = [];
   for (let index = 1; index < breakpoints.length; index++) {
     const low = breakpoints[index - 1] ?? 0;

@@ -4,16 +4,15 @@ import { invertCdf, upperEnd } from "./invert-cdf";
 import { normalCdf, normalPdf } from "./normal";
 import { spreadAverage } from "./spread-average";
 
-interface InnerNode {
-  readonly at: number;
-  readonly weight: number;
-  readonly below: number;
-}
-
 /** Beyond it no range of normal means has anything left. */
 const widestRange = 17;
 
-let innerNodes: readonly InnerNode[] | undefined;
+/** Where the inner integral is read off: point, weight by the normal curve, chance below. */
+const innerNodes = quadratureNodes([-8.5, -3, 0, 3, 8.5]).map(({ at, weight }) => ({
+  at,
+  weight: weight * normalPdf(at),
+  below: normalCdf(at),
+}));
 
 /**
  * Chance that the range of `groups` normal means, over a spread known with df degrees of freedom, is at most q
@@ -37,11 +36,6 @@ function averagedOverSpread(rangeCdf: (width: number) => number, q: number, df: 
 
 /** k ∫ φ(z) [Φ(z) − Φ(z − width)]^(k−1) dz */
 function normalRangeCdf(width: number, groups: number): number {
-  innerNodes ??= quadratureNodes([-8.5, -3, 0, 3, 8.5]).map(({ at, weight }) => ({
-    at,
-    weight: weight * normalPdf(at),
-    below: normalCdf(at),
-  }));
   let sum = 0;
   for (const { at, weight, below } of innerNodes) sum += weight * (below - normalCdf(at - width)) ** (groups - 1);
   return groups * sum;
