@@ -59,8 +59,9 @@ function rangeOf(cell: fc.Arbitrary<CellIn>, { rows, columns }: Size): fc.Arbitr
 }
 
 /**
- * A random call of a function, from its declaration alone. Half of the calls hold values inside their ranges, with
- * lists of one size, so that functions of many arguments get to work at all; the others hold anything.
+ * A random call of a function, from its declaration alone. A third of the calls hold values inside their ranges, with
+ * lists of one size; a third are the printed example with anything in one place, so that functions whose arguments must
+ * go together get to work at all; the others hold anything.
  */
 export function anyCall(
   fn: WorksheetFunction,
@@ -69,7 +70,18 @@ export function anyCall(
   const size = anySize(largeRanges);
   return fc.oneof(
     size.chain((one) => callOf(fn, insideCell, fc.constant(one))),
+    nearExample(fn, size),
     callOf(fn, anyCell, size),
+  );
+}
+
+function nearExample(fn: WorksheetFunction, size: fc.Arbitrary<Size>): fc.Arbitrary<readonly RawArgument[]> {
+  const inPlace = fc.record({
+    place: fc.nat({ max: Object.keys(fn.args).length - 1 }),
+    with: callOf(fn, anyCell, size),
+  });
+  return inPlace.map(({ place, with: other }) =>
+    other.map((anything, index) => (index === place ? anything : fn.example.call[index])),
   );
 }
 
