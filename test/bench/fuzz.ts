@@ -32,7 +32,7 @@ function fuzz(fn: WorksheetFunction, calls: number, seed: number, tell: (line: s
   let [cells, answered, slowest, troubles] = [0, 0, 0, 0];
   const report = (call: unknown, what: string) => {
     troubles += 1;
-    if (troubles <= 3) tell(`${fn.name}(${JSON.stringify(call)}): ${what}`);
+    if (troubles <= 3) tell(`${fn.name}: ${what} of ${JSON.stringify(call)}`);
   };
   callsOf(fn, calls, seed, (call, index) => {
     const begun = process.cpuUsage();

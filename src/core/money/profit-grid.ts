@@ -1,3 +1,4 @@
+import { refuse } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -24,6 +25,9 @@ export interface ProfitCell {
   readonly priceUsdPerBu: number;
   readonly profitUsdPerAc: number;
 }
+
+/** As many as 200 yields at 200 prices: more is a slip, such as a whole column, and nobody reads it. */
+const mostCells = 40_000;
 
 /**
  * Profit at every pairing of yields and prices.
@@ -62,6 +66,11 @@ function cellAt(
 }
 
 function check(input: ProfitGridInput): void {
+  const cells = input.yieldsBuPerAc.length * input.pricesUsdPerBu.length;
+  if (cells > mostCells) {
+    const because = `with the yields given they make ${cells.toLocaleString("en-US")} pairings; at most ${mostCells.toLocaleString("en-US")} fit.`;
+    refuse({ kind: "refused", argument: "prices", because });
+  }
   for (const yieldBuPerAc of input.yieldsBuPerAc) {
     if (yieldBuPerAc !== null) within("yields", yieldBuPerAc, moneyLimits.yield);
   }

@@ -35,6 +35,16 @@ describe("profitGrid", () => {
       [null, null],
     ]);
   });
+  it("takes 200 yields at 200 prices and refuses more, with the number of pairings", () => {
+    const many = (count: number) => Array.from({ length: count }, (_, index) => index);
+    const asked = (yields: number, prices: number) =>
+      faultOf(() => profitGrid({ ...corn, yieldsBuPerAc: many(yields), pricesUsdPerBu: many(prices) }));
+    expect(asked(200, 200)).toBeUndefined();
+    expect(asked(200, 201)).toMatchObject({
+      argument: "prices",
+      because: "with the yields given they make 40,200 pairings; at most 40,000 fit.",
+    });
+  });
   it("has nothing to say when every pairing has a blank", () => {
     expect(profitGrid({ ...corn, yieldsBuPerAc: [null, null] })).toBeNull();
   });
