@@ -16,6 +16,8 @@ export interface Harvest {
   readonly set: RemovalSetKey | null;
   /** Moisture of the yield as weighed; null: the moisture the number is printed for. */
   readonly moisturePct: number | null;
+  /** The name the sheet shows for the yield, "yield" where none is given. */
+  readonly yieldName?: string;
 }
 
 /** What one harvested part took off. */
@@ -101,11 +103,11 @@ function removedPiece(
   part: SinglePart,
   yieldPerAc: number,
   moisturePct: number | null,
-  { crop, nutrient, set }: Harvest,
+  { crop, nutrient, set, yieldName = "yield" }: Harvest,
 ): RemovedPiece {
   const partRecord = record.parts[part];
   if (!partRecord) return refusePart(crop, part, record);
-  within("yield", yieldPerAc, partRecord.yieldLimit);
+  within(yieldName, yieldPerAc, partRecord.yieldLimit);
   const number = (set === null ? partRecord.usual : partRecord.sets[set])?.[nutrient];
   if (!number) return refuseNutrient(crop, part, nutrient, set, partRecord);
   const weighedAtPct = moisturePct ?? (set === null ? partRecord.moisturePct : number.moisturePct);

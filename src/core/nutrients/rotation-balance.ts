@@ -42,7 +42,8 @@ export function rotationBalance({ crops, yields, parts, nutrient, appliedLbPerAc
     if (crop === null) refuse({ kind: "waiting", argument: "crops" });
     if (yieldPerAc === null) refuse({ kind: "waiting", argument: "yields" });
     const part = parts?.[year] ?? null;
-    harvests.push({ crop, removal: removal({ crop, yieldPerAc, nutrient, part, set, moisturePct: null }) });
+    const harvest = { crop, yieldPerAc, nutrient, part, set, moisturePct: null, yieldName: "yields" };
+    harvests.push({ crop, removal: removal(harvest) });
   });
   if (harvests.length === 0) refuse({ kind: "waiting", argument: "crops" });
   const applied = sum(appliedLbPerAc);

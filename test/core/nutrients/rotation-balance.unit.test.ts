@@ -30,6 +30,14 @@ describe("rotationBalance", () => {
     expect(rotationBalance(withGap).years).toBe(2);
   });
 
+  it("calls a yield above all records by the name of its argument", () => {
+    expect(faultOf(() => rotationBalance({ ...cornSoybean, yields: [180, 600] }))).toMatchObject({
+      kind: "outOfRange",
+      argument: "yields",
+      received: 600,
+    });
+  });
+
   it("waits for a yield whose crop is named, and for a crop whose yield is", () => {
     expect(faultOf(() => rotationBalance({ ...cornSoybean, yields: [180, null] }))).toMatchObject({
       kind: "waiting",
