@@ -162,6 +162,8 @@ export interface ChartPlan {
   readonly xTitle?: string;
   readonly yTitle?: string;
   readonly yFormat?: string;
+  /** Of bars: those of a category lie over one another on one line, as where each is one end of the same range. */
+  readonly onOneLine?: boolean;
   /** Cells the chart covers. */
   readonly at: Area;
 }

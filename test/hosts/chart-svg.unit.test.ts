@@ -79,6 +79,18 @@ describe("chartSvg", () => {
     expect(below?.end).toBeCloseTo(above?.start ?? 0, 0);
   });
 
+  it("lays the bars of a category on one line where they are the ends of one range, beside it where not", () => {
+    const cells = reader([["a"], [-10], [10]]);
+    const placesOf = (plan: ChartPlan) =>
+      [...chartSvg(plan, cells).matchAll(/<rect x="[\d.]+" y="([\d.]+)"[^>]*fill="#(?:2f4f6f|a8501f)"/g)]
+        .map(([, y]) => y)
+        .slice(-2);
+    const [low, high] = placesOf(chart("bar", 2, { onOneLine: true }));
+    expect(low).toBeDefined();
+    expect(high).toBe(low);
+    expect(new Set(placesOf(chart("bar", 2))).size).toBe(2);
+  });
+
   it("breaks a line where a value is missing", () => {
     const svg = chartSvg(
       chart("line", 1),

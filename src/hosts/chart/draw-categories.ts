@@ -105,11 +105,11 @@ export function drawBars(chart: ChartPlan, data: ChartData, size: ChartSize): st
   const plot = plotOf(chart, data, size, { left, under: 18 });
   const values = linearScale(numbersOf(data.series), plot.left, plot.right, true);
   const bands = bandScale(names.length, plot.top, plot.bottom);
-  const height = (bands.width * 0.7) / data.series.length;
+  const height = (bands.width * 0.7) / (chart.onOneLine ? 1 : data.series.length);
   const bars = data.series.flatMap(({ color, values: lengths }, seriesIndex) =>
     lengths.map((length, index) => {
       if (length === undefined) return "";
-      const y = bands.at(index) + bands.width * 0.15 + seriesIndex * height;
+      const y = bands.at(index) + bands.width * 0.15 + (chart.onOneLine ? 0 : seriesIndex * height);
       const [start, end] = [values.at(Math.min(length, 0)), values.at(Math.max(length, 0))];
       return rectangle(start, y, end - start, height * 0.94, color);
     }),

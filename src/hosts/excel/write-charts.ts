@@ -27,7 +27,7 @@ function addChart(plan: ChartPlan, sheet: Excel.Worksheet, requests: Requests): 
     drawn.name = series.name;
     drawn.setValues(rangeOf(series.values, requests));
     drawn.setXAxisValues(rangeOf(plan.categories, requests));
-    paint(drawn, plan.kind, series);
+    paint(drawn, plan, series);
   });
   chart.title.text = plan.title;
   write(chart.title.format.font, 13);
@@ -41,10 +41,15 @@ function addChart(plan: ChartPlan, sheet: Excel.Worksheet, requests: Requests): 
 
 const lineStyles = { points: "None", solid: "Continuous", dashed: "Dash", dotted: "Dot" } as const;
 
-function paint(series: Excel.ChartSeries, kind: ChartPlan["kind"], { color, look }: ChartPlan["series"][number]): void {
+function paint(
+  series: Excel.ChartSeries,
+  { kind, onOneLine }: ChartPlan,
+  { color, look }: ChartPlan["series"][number],
+): void {
   if (kind === "column" || kind === "bar") {
     series.format.fill.setSolidColor(color);
     series.gapWidth = 60;
+    if (onOneLine) series.overlap = 100;
     return;
   }
   if (kind === "line") {

@@ -36,6 +36,7 @@ export function sheetChart(plan: ChartPlan): SheetChart {
     chartSpaceFillColor: "FFFFFF",
     chartSpaceBorderColor: quiet,
     ...(plan.kind === "bar" || plan.kind === "column" ? { gapWidth: 60 } : {}),
+    ...(plan.onOneLine ? { overlap: 100 } : {}),
     // LibreOffice takes the gap that is usual in a line for 0.
     ...(plan.kind === "line" ? { dispBlanksAs: "span" } : {}),
     ...(plan.kind === "scatter" ? { scatterStyle: "marker" } : {}),

@@ -98,6 +98,7 @@ export interface ChartModel {
   readonly xTitle?: string;
   readonly yTitle?: string;
   readonly yFormat?: string;
+  readonly onOneLine?: boolean;
   /** Columns of the sheet it covers, first and last. */
   readonly columns: { readonly first: number; readonly last: number };
 }

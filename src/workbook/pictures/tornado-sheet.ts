@@ -31,7 +31,7 @@ export function tornadoSheet({ crop, tried: acre, swings }: TornadoPicture): Pic
         {
           kind: "bar",
           title: "Change of profit, $/ac",
-          alt: "The chart has two bars for each figure, in the order of the table: how far the profit of an acre moves with the figure at its lowest, light, and at its highest, dark. What has the longest bars is what to look after first.",
+          alt: "The chart has two bars on one line for each figure, in the order of the table: how far the profit of an acre moves with the figure at its lowest, light, and at its highest, dark. What has the longest bars is what to look after first.",
           categories: place("swing.name"),
           series: [
             { name: "At the lowest", values: place("swing.moveLow"), color: chartColors.running },
@@ -39,6 +39,7 @@ export function tornadoSheet({ crop, tried: acre, swings }: TornadoPicture): Pic
           ],
           yTitle: "$/ac",
           yFormat: "$#,##0;-$#,##0",
+          onOneLine: true,
           columns: { first: 0, last: 8 },
         },
         Math.max(12, 5 + swings.length * 2),

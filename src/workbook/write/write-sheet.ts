@@ -98,7 +98,7 @@ function writeRule(area: Area, rule: ModelRule, sheet: string, { resolver }: Ink
 }
 
 function writeChart(chart: ChartModel, at: Area, { resolver }: Ink): ChartPlan {
-  const { kind, title, alt, xTitle, yTitle, yFormat } = chart;
+  const { kind, title, alt, xTitle, yTitle, yFormat, onOneLine } = chart;
   return {
     kind,
     title,
@@ -108,6 +108,7 @@ function writeChart(chart: ChartModel, at: Area, { resolver }: Ink): ChartPlan {
     ...(xTitle !== undefined && { xTitle }),
     ...(yTitle !== undefined && { yTitle }),
     ...(yFormat !== undefined && { yFormat }),
+    ...(onOneLine !== undefined && { onOneLine }),
     at,
   };
 }

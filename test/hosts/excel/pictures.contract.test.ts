@@ -113,7 +113,13 @@ it("puts what moves profit beside an earlier one, tied to the acre", async () =>
     expect.arrayContaining(['=IF(Acre!$B$1&""="","",Acre!$B$1)', 0.12, 48, 68]),
   );
   expect(workbook.sheet("What moves profit 2").charts).toMatchObject([
-    { all: [{ Name: "At the lowest" }, { Name: "At the highest" }], Legend: { Visible: true } },
+    {
+      all: [
+        { Name: "At the lowest", Overlap: 100 },
+        { Name: "At the highest", Overlap: 100 },
+      ],
+      Legend: { Visible: true },
+    },
   ]);
   for (const receipt of receipts.reverse()) await host.remove(receipt);
   expect(second?.sheets).toHaveLength(1);

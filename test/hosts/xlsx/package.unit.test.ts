@@ -159,6 +159,13 @@ describe("charts", () => {
     expect(level?.getElementsByTagName("a:prstDash")[0]?.getAttribute("val")).toBe("sysDot");
     expect(level?.getElementsByTagName("c:symbol")[0]?.getAttribute("val")).toBe("none");
   });
+  it("lay bars on one line only where the plan says so", () => {
+    const overlaps = (number: number) =>
+      [...file.xml(`xl/charts/chart${number}.xml`).getElementsByTagName("c:overlap")].map((one) =>
+        one.getAttribute("val"),
+      );
+    expect([overlaps(1), overlaps(4)]).toEqual([[], ["100"]]);
+  });
   it("draw no 0 where a line has no number", () => {
     const blanks = file.xml("xl/charts/chart3.xml").getElementsByTagName("c:dispBlanksAs")[0];
     expect(blanks?.getAttribute("val")).toBe("span");

@@ -187,6 +187,7 @@ const answers: SheetPlan = {
         },
       ],
       yTitle: "ac",
+      onOneLine: true,
       at: { top: 28, left: 0, bottom: 40, right: 1 },
     },
   ],

@@ -32,6 +32,7 @@ export function readCharts({ charts = [] }: Sheet): ChartPlan[] {
         series,
         ...(x?.title !== undefined && { xTitle: x.title }),
         ...(y?.title !== undefined && { yTitle: y.title }),
+        ...(chart.overlap === 100 && { onOneLine: true }),
         ...(y?.numberFormat && { yFormat: y.numberFormat.formatCode }),
         at,
       },
