@@ -21,6 +21,7 @@ import { findCells } from "./find-cells";
 import { gridFacts } from "./grid-facts";
 import type { OpenWorkbook } from "./open-workbook";
 import { readSheets } from "./read-sheets";
+import { scrollTo } from "./scroll-to";
 import type { Grid } from "./start-grid";
 import { writeBlocks } from "./write-blocks";
 import { isPristine, withoutFill, withPlan } from "./workbook-parts";
@@ -120,7 +121,7 @@ export class BrowserHost implements WorkbookHost {
     facade.setActiveSheet(shown);
     const { top, left, bottom, right } = area;
     shown.getRange(top, left, bottom - top + 1, right - left + 1).activate();
-    shown.scrollToCell(top, left);
+    await scrollTo({ top, left }, { grid: this.grid, sheet });
   }
 
   async readSheets(): Promise<WorkbookReading> {
