@@ -26,6 +26,16 @@ const ours = {
     definedName: { formulaOrRefStringInvalid: "Give a range of cells, such as Fields!B4:B9." },
     sheetConfig: { tipNameRepeat: "Another sheet has this name. Choose a different one." },
   },
+  // Shown beside the formula while a large workbook is worked out; the grid's own file of words has none of these.
+  "sheets-formula": {
+    progress: {
+      analyzing: "Reading the formulas",
+      calculating: "Working out the cells",
+      "array-analysis": "Reading the formulas",
+      "array-calculation": "Working out the cells",
+      done: "Done",
+    },
+  },
   "sheets-formula-ui": {
     error: {
       title: "No number here",
