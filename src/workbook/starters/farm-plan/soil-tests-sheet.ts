@@ -125,7 +125,7 @@ function soilColumns({ fields }: FarmContext) {
 function otherTestColumns({ fields }: FarmContext) {
   return {
     texture: typedWords(pick(fields, "texture"), {
-      width: 9,
+      width: 12,
       allow: oneOf(labelsOf(textureWords), "sandy, medium or fine."),
       note: notes.texture,
     }),

@@ -25,7 +25,7 @@ export function trialSheets(context: DecisionContext): SheetModel[] {
       cautions(),
       drawnBlock(trial),
     ],
-    widths: [31, 14, 14, 11, 11, 11, 11, 10, 10, 12],
+    widths: [31, 26, 14, 11, 11, 11, 11, 10, 10, 12],
     print: { orientation: "portrait", onePage: true },
   }));
 }
