@@ -1,6 +1,7 @@
 import { marker } from "../../../hosts/chart/marks";
 import { words } from "../../words";
-import { acrossScale, bottomAxis, inks, letters, lineAt, overLines, pictureFigure, tenth } from "./picture";
+import { textWidth } from "../../../hosts/chart/svg-text";
+import { acrossScale, bottomAxis, inks, letters, letterSize, lineAt, overLines, pictureFigure, tenth } from "./picture";
 
 const say = words.trial.differences;
 
@@ -28,12 +29,13 @@ export function differences({ gains, pairs }: Differences): HTMLElement {
     ...pairs.map(({ gain }) => gain),
     ...gains.flatMap(({ low, high, paysFrom = 0 }) => [low, high, paysFrom]),
   ];
-  const values = acrossScale(all);
+  const namesEnd = Math.max(0, ...pairs.map(({ name }) => textWidth(name, letterSize)));
+  const values = acrossScale(all, 18 + namesEnd);
   const barsTop = 6 + pairs.length * dotHeight;
   const bottom = barsTop + gains.length * barHeight;
   const dots = pairs.map(({ name, gain }, index) => {
     const y = 6 + index * dotHeight + dotHeight / 2;
-    return overLines(letters(name, 4, y + 4, "start", inks.quiet)) + marker(0, values.at(gain), y, inks.solid);
+    return letters(name, 4, y + 4, "start", inks.quiet) + marker(0, values.at(gain), y, inks.solid);
   });
   const bars = gains.map((gain, index) => {
     const top = barsTop + index * barHeight;

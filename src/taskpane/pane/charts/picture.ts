@@ -105,9 +105,9 @@ export function bottomAxis(values: LinearScale, top: number, bottom: number, tit
   ].join("");
 }
 
-/** A scale across the picture that leaves room for the numbers at its ends. */
-export function acrossScale(values: readonly number[]): LinearScale {
-  return linearScale(values, 18, broad - 18, false);
+/** A scale across the picture that leaves room for the numbers at its ends, and at its left for names. */
+export function acrossScale(values: readonly number[], left = 18): LinearScale {
+  return linearScale(values, left, broad - 18, false);
 }
 
 /** With one decimal and a true minus sign; halves go away from zero, as they do in a cell. */

@@ -37,7 +37,7 @@ export function stripMap({ title, alt, key, strips, signOf, blockWord }: StripMa
           box(x, top + 20, stripWidth, 60, `url(#strip-map-${index % looks.length})`) +
           sign(letter, x + stripWidth / 2, top + 50) +
           letters(String(strip.strip), x + stripWidth / 2, top + 94, "middle", inks.quiet) +
-          (begins && place > 0 ? lineAt(x, top + 4, x, top + 98, { width: 3 }) : "")
+          (begins && place > 0 ? lineAt(x, top + 18, x, top + 98, { width: 3 }) : "")
         );
       })
       .join("");
