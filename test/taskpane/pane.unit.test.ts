@@ -92,8 +92,12 @@ describe("Start a workbook", () => {
     leave("start-price-corn");
     const described = input("start-price-corn").getAttribute("aria-describedby")?.split(" ") ?? [];
     expect(described.map((id) => byId(id).textContent).join(" ")).toMatch(/between 0.01 and 100 \$\/bu; got 450/);
+    const aloud = document.querySelector(".refusals-aloud");
+    expect(aloud?.getAttribute("role")).toBe("status");
+    expect(aloud?.textContent).toMatch(/^Price of corn must be between/);
     type("start-price-corn", "4.50");
     expect(input("start-price-corn").hasAttribute("aria-invalid")).toBe(false);
+    expect(aloud?.textContent).toBe("");
   });
 
   it("fills the workbook with what was chosen and tells what was added", async () => {

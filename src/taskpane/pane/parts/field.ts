@@ -52,6 +52,18 @@ export function refusalLine(id: string, refusal: string | undefined): Child {
   return refusal ? element("p", { class: "refusal", id: refusalId(id) }, sign(), refusal) : undefined;
 }
 
+/**
+ * Says aloud what does not fit while a person goes on to the next field, each sentence once, when it comes up. It stands
+ * in the view before there is anything to say; those who see read the same sentences at their fields.
+ */
+export function refusalsAloud(refusals: readonly (string | undefined)[]): HTMLElement {
+  return element(
+    "div",
+    { role: "status", "aria-atomic": "false", class: "unseen refusals-aloud" },
+    [...new Set(refusals)].map((refusal) => (refusal ? element("p", {}, refusal) : undefined)),
+  );
+}
+
 export function refusalId(id: string): string {
   return `${id}-refusal`;
 }

@@ -5,7 +5,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup, tickBox } from "../parts/choices";
-import { hintId, textField } from "../parts/field";
+import { hintId, refusalsAloud, textField } from "../parts/field";
 import { selectField } from "../parts/select";
 import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
@@ -38,6 +38,7 @@ export function startView(state: PaneState): HTMLElement {
     { class: "view" },
     viewHeading("start", say.title),
     element("p", { class: "lead" }, say.lead),
+    refusalsAloud(start.refusals.map(({ says }) => says)),
     start.summary && summary(start),
     element(
       "form",

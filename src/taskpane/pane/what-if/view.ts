@@ -5,10 +5,13 @@ import type { LedgerReading } from "../charts/workbook-pictures";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";
+import { refusalsAloud } from "../parts/field";
+import { refusalIn } from "../parts/read-number";
 import { section, viewHeading } from "../parts/text";
 import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { printPictures } from "./actions";
+import { readQuantity } from "./case";
 import { knob } from "./knob";
 import { quantities } from "./quantities";
 import { rangesView } from "./ranges-view";
@@ -18,6 +21,7 @@ import { saidAt } from "./said";
 import { scenariosView } from "./scenarios-view";
 import { sheetView } from "./sheet-view";
 import type { WhatIfState } from "./state";
+import { rangeOf, readLine } from "./swings";
 
 const say = words.whatIf;
 
@@ -35,6 +39,7 @@ export function whatIfView(state: PaneState): HTMLElement {
       { class: "knobs" },
       quantities.map((quantity) => knob(quantity, state)),
     ),
+    refusalsAloud(refusalsOf(whatIf)),
     saidAt("take", whatIf),
     button(readSheet, state, { look: "quiet" }),
     resultView(state),
@@ -43,6 +48,15 @@ export function whatIfView(state: PaneState): HTMLElement {
     rangesView(state),
     workbookPictures(state),
   );
+}
+
+/** What does not fit in the figures, their ranges and the costs one by one. */
+function refusalsOf(state: WhatIfState): readonly (string | undefined)[] {
+  return [
+    ...quantities.map((quantity) => refusalIn(readQuantity(state, quantity))),
+    ...quantities.map((quantity) => rangeOf(state, quantity).refusal),
+    ...state.kept.lines.map((line) => readLine(line).refusal),
+  ];
 }
 
 /** Where the figures come from; a choice where several sheets offer themselves. */
