@@ -88,7 +88,7 @@ it.each(looks)(
     await page.getByRole("button", { name: "Put this one into the sheet" }).click();
     await page.screenshot({ path: path.join(folder, `what-if-${width}-${colorScheme}.png`), fullPage: true });
     expect(await violations(page)).toEqual([]);
-    await page.getByRole("button", { name: "Write them" }).click();
+    await page.getByRole("button", { name: "Write it" }).click();
     await page.getByText("Written. Everything on the sheet follows.").waitFor();
     expect(await page.evaluate(() => window.host.written.map(({ blocks }) => blocks))).toEqual([
       [{ address: "'Quick what if'!B2", rows: [[60]] }],

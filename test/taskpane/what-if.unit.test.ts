@@ -108,7 +108,7 @@ describe("what an acre leaves", () => {
 
   it("counts all acres once they are known: −55.50 × 120", () => {
     type("what-if-acres", "120");
-    expect(page()).toContain("-$6,660");
+    expect(page()).toContain("−$6,660");
   });
 
   it("shows the break-evens: 825 / 190 + 0.30 and 825 / 4.05", () => {
@@ -167,7 +167,7 @@ describe("low and high", () => {
     expect(order).toEqual([...order].sort((a, b) => a - b));
     expect(order.every((place) => place > 0)).toBe(true);
     // At the lowest price 190 × 3.70 − 825 = −122; at the highest 190 × 4.40 − 825 = 11.
-    expect(byId("tornado-alt").textContent).toContain("Price from $4.00/bu to $4.70/bu: -$122.00/ac to $11.00/ac.");
+    expect(byId("tornado-alt").textContent).toContain("Price from $4.00/bu to $4.70/bu: −$122.00/ac to $11.00/ac.");
   });
 });
 
@@ -207,6 +207,26 @@ describe("side by side", () => {
   });
 });
 
+describe("what does not fit", () => {
+  const aloud = () => document.querySelector(".refusals-aloud");
+  const said = () => [...(aloud()?.children ?? [])].map(({ textContent }) => textContent);
+
+  it("is said aloud once, in a part that was there before", () => {
+    const part = aloud();
+    expect(part?.getAttribute("role")).toBe("status");
+    expect(said()).toEqual([]);
+    type("what-if-price", "many");
+    type("what-if-yield-low", "900000");
+    expect(aloud()).toBe(part);
+    expect(said()).toEqual([
+      'Price must be a number ($/bu); got "many".',
+      byId("what-if-yield-range-refusal").textContent?.replace("▲ ", ""),
+    ]);
+    type("what-if-price", "4.35");
+    expect(said()).toHaveLength(1);
+  });
+});
+
 describe("into the sheet", () => {
   it("asks, writes typed cells only, and puts the former figures back", async () => {
     type("what-if-yield", "205");
@@ -217,7 +237,7 @@ describe("into the sheet", () => {
     expect(page()).toContain("Yield, Quick!B2: 190 bu/ac → 205 bu/ac");
     expect(page()).toContain("Costs before hauling (Quick!B4) is worked out by the sheet and stays as it is.");
     expect(host.written).toEqual([]);
-    press("Write them");
+    press("Write it");
     await settled();
     expect(host.written).toEqual([{ blocks: [{ address: "Quick!B2", rows: [[205]] }], mayReplace: "typedValues" }]);
     expect(page()).toContain("Written. Everything on the sheet follows.");
@@ -239,7 +259,7 @@ describe("into the sheet", () => {
     host.refusal = { of: "write", says: "The sheet is protected. Lift the protection first." };
     type("what-if-yield", "205");
     press("Put this one into the sheet");
-    press("Write them");
+    press("Write it");
     await settled();
     expect(page()).toContain("The sheet is protected. Lift the protection first.");
     expect(input("what-if-yield").value).toBe("205");
@@ -260,7 +280,7 @@ describe("into the sheet", () => {
     type("what-if-yield", "52");
     press("Put this one into the sheet");
     expect(page()).toContain("Yield, What if!B5: blank → 52 bu/ac");
-    press("Write them");
+    press("Write it");
     await settled();
     expect(host.written[0]?.blocks).toEqual([{ address: "What if!B5", rows: [[52]] }]);
     press("Put the former figures back");

@@ -164,7 +164,7 @@ describe("what if", () => {
     pane.type("what-if-cost", "$800");
     await pane.press("Put this one into the sheet");
     expect(pane.text()).toContain("Costs before hauling (Quick!B4) is worked out by the sheet and stays as it is.");
-    await pane.press("Write them");
+    await pane.press("Write it");
     expect([1, 3].map((row) => contentAt("Quick", row, 1))).toEqual([205, "=800+25"]);
     await pane.press("Put the former figures back");
     expect(contentAt("Quick", 1, 1)).toBe(190);

@@ -41,7 +41,12 @@ function question(state: PaneState): HTMLElement {
       {},
       puts.map((put) => element("li", {}, lineOf(put))),
     ),
-    element("div", { class: "side-by-side" }, button(putNow, state), button(leaveSheet, state)),
+    element(
+      "div",
+      { class: "side-by-side" },
+      button(putNow, state, { says: say.putNow(going.length) }),
+      button(leaveSheet, state),
+    ),
   );
 }
 

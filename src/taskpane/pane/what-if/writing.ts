@@ -67,7 +67,7 @@ export const leaveSheet: Action = {
 /** Writes the numbers that were asked about; what stood there can be put back. */
 export const putNow: Action = {
   name: "what-if.put",
-  label: say.putNow,
+  label: "",
   allowed: (state) => state.whatIf.asking && hasPuts(state),
   perform: (desk) =>
     telling(desk, "sheet", async () => {

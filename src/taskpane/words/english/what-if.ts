@@ -92,7 +92,7 @@ export const whatIf = {
   blank: "blank",
   stays: (name: string, address: string) => `${name} (${address}) is worked out by the sheet and stays as it is.`,
   unbound: (name: string) => `${name} is not tied to a cell and stays out.`,
-  putNow: "Write them",
+  putNow: (count: number) => (count === 1 ? "Write it" : "Write them"),
   putNot: "Leave the sheet alone",
   putDone: "Written. Everything on the sheet follows.",
   putBack: "Put the former figures back",
