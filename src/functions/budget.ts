@@ -100,7 +100,7 @@ export const cropBudget = worksheetFunction({
       ["Break-even yield, all costs", 76.38, "bu/ac"],
     ],
     tolerance: 0.0001,
-    because: "printed costs of corn, northern Alabama: 900 - 391.93, less 66.35; 391.93 and 458.28 over 150 and over 6",
+    because: "printed costs of corn, northern Alabama: 900 − 391.93, less 66.35; 391.93 and 458.28 over 150 and over 6",
   },
   compute: (values) =>
     cropBudgetOf({
@@ -175,7 +175,7 @@ export const farmNet = worksheetFunction({
       [[90_000], [40_000]],
     ],
     gives: 72_400,
-    because: "by hand: 300 × 508 + 200 × 250 - 130,000 = 152,400 + 50,000 - 130,000",
+    because: "by hand: 300 × 508 + 200 × 250 − 130,000 = 152,400 + 50,000 − 130,000",
   },
   compute: ({ acres, margins, overhead, cropAcres }) =>
     farmNetOf({ acres, marginsUsdPerAc: margins, overheadUsd: overhead, cropAcres }),

@@ -159,7 +159,7 @@ export const investmentValue = worksheetFunction({
   example: {
     call: [1000, 110, 30, 0.06],
     gives: 514.13,
-    because: "by hand: 110 × 13.764831 (the present value of $1 a year, 30 years at 6 %) - 1,000",
+    because: "by hand: 110 × 13.764831 (the present value of $1 a year, 30 years at 6 %) − 1,000",
   },
   cautions: [adviser],
   compute: (values) => investmentValueOf({ ...investmentOf(values), yearlyGainUsd: values.yearlyGain }, values.rate),
@@ -187,7 +187,7 @@ export const investmentReturn = worksheetFunction({
     call: [1000, 1060, 1],
     gives: 0.06,
     tolerance: 1e-9,
-    because: "by hand: 1,060 / 1,000 - 1",
+    because: "by hand: 1,060 / 1,000 − 1",
   },
   cautions: [adviser],
   compute: (values) => investmentReturnOf({ ...investmentOf(values), yearlyGainUsd: values.yearlyGain }),

@@ -27,7 +27,7 @@ export const certainProfit = worksheetFunction({
     gives: 23.7693,
     tolerance: 0.0001,
     because:
-      "by hand: 0.3 e^0.4 + 0.5 e^-0.3 + 0.2 e^-1.05 = 0.447547 + 0.370409 + 0.069988 = 0.887944; -ln of it / 0.005",
+      "by hand: 0.3 e^0.4 + 0.5 e^−0.3 + 0.2 e^−1.05 = 0.447547 + 0.370409 + 0.069988 = 0.887944; -ln of it / 0.005",
   },
   compute: (values) =>
     certaintyEquivalent({ outcomesUsd: values.outcomes, chances: values.chances, riskAversion: values.riskAversion }),

@@ -50,7 +50,7 @@ export const responseFit = worksheetFunction({
     ],
     tolerance: 0.0001,
     because:
-      "by hand: sums about the means 75 and 130 give 4,950 / 12,500 = 0.396; the squared misses add to 1.8, over 2 left 0.9; standard errors √(0.9 / 12,500) and √(0.9 (1/4 + 75² / 12,500)); t 4.30265; R² 1 - 1.8 / 1,962",
+      "by hand: sums about the means 75 and 130 give 4,950 / 12,500 = 0.396; the squared misses add to 1.8, over 2 left 0.9; standard errors √(0.9 / 12,500) and √(0.9 (1/4 + 75² / 12,500)); t 4.30265; R² 1 − 1.8 / 1,962",
   },
   compute: (values) =>
     responseFitOf({
@@ -125,7 +125,7 @@ export const responseBest = worksheetFunction({
     call: ["quadratic", [[98], [0.62], [-0.00155]], 0.111_111_111],
     gives: 164.158,
     tolerance: 0.001,
-    because: "by hand: (0.50 / 4.50 - 0.62) / (2 × -0.00155) = -0.508889 / -0.0031",
+    because: "by hand: (0.50 / 4.50 − 0.62) / (2 × −0.00155) = −0.508889 / −0.0031",
   },
   compute: (values) =>
     responseBestOf({
@@ -180,7 +180,7 @@ export const responseRange = worksheetFunction({
       ["Highest within $1", 176.132, 159.117, 186.96, ""],
     ],
     tolerance: 0.01,
-    because: "by hand: 164.158 ± √(1 / (4.50 × 0.00155)) = 164.158 ± 11.974; 4.50 × 60.009 - 0.50 × 164.158 = 187.96",
+    because: "by hand: 164.158 ± √(1 / (4.50 × 0.00155)) = 164.158 ± 11.974; 4.50 × 60.009 − 0.50 × 164.158 = 187.96",
   },
   compute: (values) =>
     responseRangeOf({

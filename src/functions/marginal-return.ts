@@ -37,7 +37,7 @@ export const marginalReturn = worksheetFunction({
       ["option 4", 40, 470, 0.72, ""],
     ],
     tolerance: 0.0001,
-    because: "by hand: (452 - 420) / 15; 449 is less than 452 at 15; (470 - 452) / (40 - 15) is below 1",
+    because: "by hand: (452 − 420) / 15; 449 is less than 452 at 15; (470 − 452) / (40 − 15) is below 1",
   },
   compute: ({ costs: costsUsdPerAc, benefits, leastReturn }) =>
     marginalReturnOf({ costsUsdPerAc, benefitsUsdPerAc: benefits, leastReturn }),

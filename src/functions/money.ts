@@ -42,7 +42,7 @@ export const partialBudget = worksheetFunction({
   example: {
     call: [97_500, 55_000, 69_000, 88_000],
     gives: -4500,
-    because: "printed: 100 ac of corn in place of dry beans, 97,500 + 55,000 - 69,000 - 88,000",
+    because: "printed: 100 ac of corn in place of dry beans, 97,500 + 55,000 − 69,000 − 88,000",
   },
   compute: ({ addedReturns, reducedCosts, addedCosts, reducedReturns }) => {
     if (addedReturns.length + reducedCosts.length + addedCosts.length + reducedReturns.length === 0) {
@@ -95,7 +95,7 @@ export const breakEvenGain = worksheetFunction({
     call: [24, 4.5, 0.15],
     gives: 5.5172,
     tolerance: 0.0001,
-    because: "by hand: 24 / (4.50 - 0.15) = 24 / 4.35",
+    because: "by hand: 24 / (4.50 − 0.15) = 24 / 4.35",
   },
   compute: (values) =>
     breakEvenGainOf({
@@ -220,7 +220,7 @@ export const profitGrid = worksheetFunction({
       [-100, -25, 50],
       [20, 110, 200],
     ],
-    because: "by hand: 150 × 4 - 700 = -100; 150 × 4.50 - 700 = -25; and so on to 180 × 5 - 700 = 200",
+    because: "by hand: 150 × 4 − 700 = −100; 150 × 4.50 − 700 = −25; and so on to 180 × 5 − 700 = 200",
   },
   compute: ({ yields, prices, cost: costUsdPerAc, otherIncome: other, costPerBushel: costUsdPerBu }) => {
     const grid = profitGridOf({

@@ -107,7 +107,7 @@ export const flexRent = worksheetFunction({
   example: {
     call: ["base plus bonus", 190, 4.5, 0.5, 220, null, null, 750],
     gives: 272.5,
-    because: "by hand: gross 190 × 4.50 = 855; 220 + half of (855 - 750)",
+    because: "by hand: gross 190 × 4.50 = 855; 220 + half of (855 − 750)",
   },
   cautions: [notAdvice],
   compute: (values) =>

@@ -31,7 +31,7 @@ export const revenueSpread = worksheetFunction({
     ],
     tolerance: 0.001,
     because:
-      "by hand: 190 × 4.50 - 0.5 × 25 × 0.90 = 843.75; variance 12,656.25 + 29,241 - 19,237.50 + 506.25 × 1.25 = 23,292.5625",
+      "by hand: 190 × 4.50 − 0.5 × 25 × 0.90 = 843.75; variance 12,656.25 + 29,241 − 19,237.50 + 506.25 × 1.25 = 23,292.5625",
   },
   compute: (values) =>
     revenueSpreadOf({

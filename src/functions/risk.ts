@@ -92,7 +92,7 @@ export const profitOdds = worksheetFunction({
     call: [100, 150, 200, 4, 4, 4, 500],
     gives: 0.875,
     tolerance: 0.0001,
-    because: "by hand: at $4 a loss is a yield below 125; of the triangle (125 - 100)² / (100 × 50) = 0.125 lie there",
+    because: "by hand: at $4 a loss is a yield below 125; of the triangle (125 − 100)² / (100 × 50) = 0.125 lie there",
   },
   compute: (values) => profitOddsOf(outlookOf(values), values.target),
   value: (result) => result.chance,
@@ -141,7 +141,7 @@ export const profitRange = worksheetFunction({
     ],
     tolerance: 0.02,
     because:
-      "by hand: price x in 3-5 around 4 has (x - 3)² / 2 below it; 10 % at 3 + √0.2, 5 % at 3 + √0.1, no profit at 3.60: 0.18; times 150, less 540; sd 150 / √6; short 150 × 0.6³ / 6; mean below 3 + √0.1: 3 + ⅔ √0.1",
+      "by hand: price x in 3-5 around 4 has (x − 3)² / 2 below it; 10 % at 3 + √0.2, 5 % at 3 + √0.1, no profit at 3.60: 0.18; times 150, less 540; sd 150 / √6; short 150 × 0.6³ / 6; mean below 3 + √0.1: 3 + ⅔ √0.1",
   },
   compute: (values) =>
     profitRangeOf({

@@ -24,7 +24,7 @@ describe("PARTIALBUDGET on a sheet", () => {
   });
   it("asks about a minus sign", () => {
     expect(messageOf(runFunction(partialBudget, [100, null, -24]))).toBe(
-      "addedCosts must be 0 $ or more; got -24. Did you mean 24?",
+      "addedCosts must be $0 or more; got −24. Did you mean 24?",
     );
   });
   it("passes an error in a list on", () => {

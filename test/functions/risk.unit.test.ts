@@ -23,7 +23,7 @@ describe("PROFITODDS on a sheet", () => {
     expect(messageOf(runFunction(profitOdds, [120, 110, 230, 3.2, 4.5, 6, 700]))).toBe(
       "lowYield: must not be above likelyYield (110 bu/ac); got 120.",
     );
-    expect(messageOf(runFunction(profitOdds, [...corn, -30]))).toBe("correlation must be between -1 and 1; got -30.");
+    expect(messageOf(runFunction(profitOdds, [...corn, -30]))).toBe("correlation must be between −1 and 1; got −30.");
     expect(messageOf(runFunction(profitOdds, [...corn, 0, 0, "normal"]))).toBe(
       'shape "normal" is not known here. Use: triangular, PERT.',
     );
@@ -53,7 +53,7 @@ describe("PROFITRANGE on a sheet", () => {
       "lowYield: must not be above likelyYield (190 bu/ac); got 200.",
     );
     expect(refused(120, 190, 230, 3.2, 7, 6, 700)).toBe("likelyPrice: must not be above highPrice (6 $/bu); got 7.");
-    expect(refused(...corn, 1.2)).toBe("correlation must be between -1 and 1; got 1.2.");
+    expect(refused(...corn, 1.2)).toBe("correlation must be between −1 and 1; got 1.2.");
   });
   it("asks about a tail typed in percent points", () => {
     expect(messageOf(runFunction(profitRange, [...corn, null, null, null, null, null, 5]))).toBe(

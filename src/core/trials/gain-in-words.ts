@@ -1,5 +1,6 @@
 import { chanceInWords } from "../statistics/chance-in-words";
 import { studentTCdf } from "../statistics/student-t";
+import { trueMinus } from "../true-minus";
 
 /** A gain as a trial measured it. */
 export interface MeasuredGain {
@@ -51,9 +52,10 @@ export function gainInWords(what: string, measured: MeasuredGain, money: GainMon
   return `${gain}; at $${dollars(money.priceUsdPerBu)} and $${dollars(money.costUsdPerAc)} cost it pays with ${chanceInWords(chance)} chance.`;
 }
 
-function tenth(value: number): string {
+/** A gain to the tenth of a bushel. */
+export function tenth(value: number): string {
   const shown = value.toFixed(1);
-  return shown === "-0.0" ? "0.0" : shown;
+  return shown === "-0.0" ? "0.0" : trueMinus(shown);
 }
 
 function dollars(value: number): string {

@@ -71,7 +71,7 @@ export const coverFactor = worksheetFunction({
   },
   returns: { shape: "one", unit: "of bare ground", says: "the surface-cover part of C" },
   sources: ["usda-ah703-1997", "usda-ars-rusle-notes"],
-  example: { call: [30], gives: 0.34994, tolerance: 0.0001, because: "by hand: e^(-0.035 × 30) = e^-1.05" },
+  example: { call: [30], gives: 0.34994, tolerance: 0.0001, because: "by hand: e^(−0.035 × 30) = e^−1.05" },
   cautions: [planningCaution],
   compute: (values) => coverFactorOf(values.cover, values.effect),
   value: (result) => result.factor,

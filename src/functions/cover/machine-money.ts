@@ -32,7 +32,7 @@ export const machineValue = worksheetFunction({
     call: ["other tillage tool", 12, null, 32_000],
     gives: 8321.53,
     tolerance: 0.05,
-    because: "by hand: 0.891 - 0.110 × √12 = 0.509949; squared 0.2600478; × 32,000",
+    because: "by hand: 0.891 − 0.110 × √12 = 0.509949; squared 0.2600478; × 32,000",
   },
   cautions: [averageMachine],
   compute: (values) =>

@@ -118,7 +118,7 @@ export const passCost = worksheetFunction({
       ["Total", 5.784, 57.84],
     ],
     because:
-      "by hand: 16.5 × 5 / 8.25 = 10 ac/h, so 100 h/yr; (20,000 - 10,000) / 10 / 100 = 10 $/h; 20,000 × 0.28 × 1^1.4 / 1,000 h; 0.044 × 100 × 4; 15 % of it; 1.1 × 20",
+      "by hand: 16.5 × 5 / 8.25 = 10 ac/h, so 100 h/yr; (20,000 − 10,000) / 10 / 100 = 10 $/h; 20,000 × 0.28 × 1^1.4 / 1,000 h; 0.044 × 100 × 4; 15 % of it; 1.1 × 20",
   },
   cautions: [averageMachine, machinery],
   compute: (values) =>

@@ -49,7 +49,7 @@ export const residueCover = worksheetFunction({
   example: {
     call: ["corn", 950],
     gives: 30.302,
-    because: "by hand: 100 (1 - e^(-0.00038 × 950)) = 100 (1 - e^-0.361)",
+    because: "by hand: 100 (1 − e^(−0.00038 × 950)) = 100 (1 − e^−0.361)",
   },
   compute: (values) => residueCoverOf(values.crop, values.residue),
   value: (result) => result.coverPct,

@@ -1,4 +1,5 @@
 import type { ArgumentFacts } from "./arguments";
+import { limitEnds } from "./limit-ends";
 
 /** What an argument accepts, in words: a range with its unit, or the list of words. */
 export function accepted(argument: ArgumentFacts): string {
@@ -9,8 +10,6 @@ export function accepted(argument: ArgumentFacts): string {
   const { limit } = argument;
   if (!limit) return "any text";
   if (limit.unit === "date") return "a date";
-  const unit = limit.unit ? ` ${limit.unit}` : "";
-  return limit.max >= 1e9
-    ? `${limit.min.toLocaleString("en-US")}${unit} or more`
-    : `${limit.min.toLocaleString("en-US")} to ${limit.max.toLocaleString("en-US")}${unit}`;
+  const { low, high, behind } = limitEnds(limit);
+  return limit.max >= 1e9 ? `${low}${behind} or more` : `${low} to ${high}${behind}`;
 }

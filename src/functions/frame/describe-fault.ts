@@ -1,5 +1,7 @@
 import type { Fault } from "../../core/fault";
+import { trueMinus } from "../../core/true-minus";
 import type { CellError, ErrorCode } from "./cell";
+import { limitEnds } from "./limit-ends";
 
 /** The spreadsheet error that shows a fault, with the sentence that says what to do. */
 export function errorFor(fault: Fault): CellError {
@@ -52,9 +54,8 @@ export function describeFault(fault: Fault): string {
 }
 
 function range(fault: { min: number; max: number; unit: string }): string {
-  const unit = fault.unit ? ` ${fault.unit}` : "";
-  if (fault.max >= 1e9) return fault.min === 0 ? `0${unit} or more` : `${number(fault.min)}${unit} or more`;
-  return `between ${number(fault.min)} and ${number(fault.max)}${unit}`;
+  const { low, high, behind } = limitEnds(fault);
+  return fault.max >= 1e9 ? `${low}${behind} or more` : `between ${low} and ${high}${behind}`;
 }
 
 function meant(suggestion: string | undefined): string {
@@ -67,5 +68,5 @@ function nearest(near: readonly string[], accepted: readonly string[]): string {
 }
 
 function number(value: number): string {
-  return value.toLocaleString("en-US", { maximumSignificantDigits: 12 });
+  return trueMinus(value.toLocaleString("en-US", { maximumSignificantDigits: 12 }));
 }

@@ -50,7 +50,7 @@ export const harvestLoss = worksheetFunction({
   example: {
     call: ["soybean", 10.25, 1.75],
     gives: 2.125,
-    because: "by hand: (10.25 - 1.75) / 4 = 8.5 / 4, where 4 beans on a square foot are a bushel an acre",
+    because: "by hand: (10.25 − 1.75) / 4 = 8.5 / 4, where 4 beans on a square foot are a bushel an acre",
   },
   compute: (values) =>
     harvestLossOf({
@@ -116,7 +116,7 @@ export const lossByPlace = worksheetFunction({
       ["in the machine", 1, 33.3333],
       ["total", 3, 100],
     ],
-    because: "by hand: 2 / 4, (8 - 2) / 4, (12 - 8) / 4, and each over 3",
+    because: "by hand: 2 / 4, (8 − 2) / 4, (12 − 8) / 4, and each over 3",
   },
   compute: ({ crop: lossCrop, standing, header, behind, seedsPerPound: seedsPerLb, headerWidth, residueWidth }) =>
     lossByPlaceOf({

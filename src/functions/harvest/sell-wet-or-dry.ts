@@ -52,7 +52,7 @@ export const sellWetOrDry = worksheetFunction({
       ["elevator dries", 867, 4, 3468, 380, 3088, 3.088, ""],
       ["dry at home", 887.574, 4, 3550.296, 300, 3250.296, 3.2503, "best"],
     ],
-    because: "by hand: 1,000 × (4 - 0.80); 9.5 points × 1.4 % = 13.3 %, 867 × 4 - 380; 1,000 × 75 / 84.5 × 4 - 300",
+    because: "by hand: 1,000 × (4 − 0.80); 9.5 points × 1.4 % = 13.3 %, 867 × 4 − 380; 1,000 × 75 / 84.5 × 4 − 300",
   },
   compute: (values) =>
     sellWetOrDryOf({

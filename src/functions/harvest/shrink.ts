@@ -40,7 +40,7 @@ export const grainShrink = worksheetFunction({
   example: {
     call: [1000, 25, "corn"],
     gives: 882.574,
-    because: "by hand: water (25 - 15.5) × 100 / 84.5 = 11.2426 %, handling 0.5 %; 1,000 × (1 - 0.117426)",
+    because: "by hand: water (25 − 15.5) × 100 / 84.5 = 11.2426 %, handling 0.5 %; 1,000 × (1 − 0.117426)",
   },
   compute: (values) => shrunkBushels(values.bushels, inputOf(values)),
   value: (result) => result.paidBu,

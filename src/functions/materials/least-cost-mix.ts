@@ -80,7 +80,7 @@ export const leastCostMix = worksheetFunction({
       ["K2O supplied", 60, "", "just the need of 60; one more lb of K2O costs $0.35"],
     ],
     because:
-      "by hand: DAP 60 / 0.46 = 130.43 lb brings 23.48 lb N, urea (120 - 23.48) / 0.46 = 209.83, potash 60 / 0.60; N costs 0.25 / 0.46, P2O5 (0.35 - 0.18 × 0.543) / 0.46, K2O 0.21 / 0.60",
+      "by hand: DAP 60 / 0.46 = 130.43 lb brings 23.48 lb N, urea (120 − 23.48) / 0.46 = 209.83, potash 60 / 0.60; N costs 0.25 / 0.46, P2O5 (0.35 − 0.18 × 0.543) / 0.46, K2O 0.21 / 0.60",
   },
   compute: ({ needs, analyses, prices, limits: materialLimit, overshoot, saltLimit, totalLimit }) => {
     const offer = mixOffer({

@@ -36,5 +36,5 @@ export function seasonLine(seasonSdBuPerAc: number): WorkingLine {
 export function dollars(usd: number): string {
   const digits = Math.abs(usd) < 100 ? 2 : 0;
   const size = Math.abs(usd).toLocaleString("en-US", { minimumFractionDigits: digits, maximumFractionDigits: digits });
-  return `${usd < 0 ? "-" : ""}$${size}`;
+  return `${usd < 0 ? "−" : ""}$${size}`;
 }

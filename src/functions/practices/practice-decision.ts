@@ -52,7 +52,7 @@ export const practiceDecision = worksheetFunction({
     call: [4, 6, 8, 18, 4.5, 100],
     gives: "adopt",
     because:
-      "by hand: 18 / 4.50 = 4 bu/ac pays, the lowest gain: it pays in 10 cases of 10, and 27 - 18 = $9/ac on average",
+      "by hand: 18 / 4.50 = 4 bu/ac pays, the lowest gain: it pays in 10 cases of 10, and 27 − 18 = $9/ac on average",
   },
   compute: (values) =>
     practiceDecisionOf({

@@ -106,7 +106,7 @@ export const practicePick = worksheetFunction({
       ["The set", 3, 47, 15.3, 21.85, "$13.00/ac of the budget left"],
     ],
     because:
-      "by hand: nets 4.90, 9.75, 2.70, 7.20 and -5.25; the four that pay cost 65, and leaving out starter loses least",
+      "by hand: nets 4.90, 9.75, 2.70, 7.20 and −5.25; the four that pay cost 65, and leaving out starter loses least",
   },
   compute: (values) => {
     const { request, rows } = pickOffer(values);

@@ -86,7 +86,7 @@ export const tankPlan = worksheetFunction({
       ["acres sprayed", "ac", 40, 20, 100],
     ],
     because:
-      "by hand: 600 / 15 = 40 ac a load, two full and 20 ac; 16 × 40 = 640 fl oz or 5 gal; 600 × 0.0025 = 1.5; 600 - 6.5 = 593.5",
+      "by hand: 600 / 15 = 40 ac a load, two full and 20 ac; 16 × 40 = 640 fl oz or 5 gal; 600 × 0.0025 = 1.5; 600 − 6.5 = 593.5",
   },
   compute: (values) =>
     tankPlanOf({

@@ -96,7 +96,7 @@ export const weedBenefit = worksheetFunction({
     call: [4, 3.2, 200, 90, 4.5, 25, 56],
     gives: 57.505,
     because:
-      "by hand: loss 12.8 / 1.228571 = 10.4186 %, left 1.28 / 1.022857 = 1.2514 %; $900 × 9.1672 % = $82.505; - $25",
+      "by hand: loss 12.8 / 1.228571 = 10.4186 %, left 1.28 / 1.022857 = 1.2514 %; $900 × 9.1672 % = $82.505; − $25",
   },
   compute: (values) =>
     weedBenefitOf({
@@ -149,7 +149,7 @@ export const weedThreshold = worksheetFunction({
   example: {
     call: [2, 100, 100, 5, 20, 50],
     gives: 2.174,
-    because: "by hand: cost is 4 % of $500; 2 × d / (1 + 2 × d / 50) = 4 where d = 4 / (2 × (1 - 4 / 50)) = 2.174",
+    because: "by hand: cost is 4 % of $500; 2 × d / (1 + 2 × d / 50) = 4 where d = 4 / (2 × (1 − 4 / 50)) = 2.174",
   },
   compute: (values) =>
     weedThresholdOf({

@@ -90,7 +90,7 @@ export const seedReturn = worksheetFunction({
   example: {
     call: [120_000, 43.86, 12.9, 45, "soybean"],
     gives: 527.22,
-    because: "printed: $527.22; by hand 43.86 × 12.90 - 120,000 / 140,000 × 45 = 565.794 - 38.571",
+    because: "printed: $527.22; by hand 43.86 × 12.90 − 120,000 / 140,000 × 45 = 565.794 − 38.571",
   },
   compute: (values) =>
     seedReturnOf({

@@ -90,7 +90,7 @@ export const maturityNeed = worksheetFunction({
   args: hybridArguments,
   returns: { shape: "one", unit: "heat units", says: "from planting to black layer" },
   sources: ["nielsen-2002"],
-  example: { call: [2700, "2026-05-31"], gives: 2496, because: "printed: 2,496; by hand 2,700 - 30 × 6.8" },
+  example: { call: [2700, "2026-05-31"], gives: 2496, because: "printed: 2,496; by hand 2,700 − 30 × 6.8" },
   compute: ({ hybridNeed, plantingDate, ratedFrom }) =>
     needOf({ rating: hybridNeed, plantedOn: plantingDate, ratedFrom }),
   value: (result) => result.heatUnits,
@@ -115,7 +115,7 @@ export const maturityMargin = worksheetFunction({
   example: {
     call: [2550, 2700, "2026-05-31"],
     gives: 54,
-    because: "by hand: 2,700 - 30 × 6.8 = 2,496; 2,550 - 2,496",
+    because: "by hand: 2,700 − 30 × 6.8 = 2,496; 2,550 − 2,496",
   },
   compute: ({ heatUnitsLeft, hybridNeed, plantingDate, ratedFrom }) =>
     marginOf({ heatUnitsLeft, rating: hybridNeed, plantedOn: plantingDate, ratedFrom }),

@@ -45,7 +45,7 @@ export const seedOptimum = worksheetFunction({
   example: {
     call: [8, -0.125, 4, 4, 100],
     gives: 28_000,
-    because: "by hand: 1,000 plants must bring 4 / 4 = 1 bu; (1 - 8) / (2 × -0.125) = 28 thousand",
+    because: "by hand: 1,000 plants must bring 4 / 4 = 1 bu; (1 − 8) / (2 × −0.125) = 28 thousand",
   },
   compute: (values) =>
     seedOptimumOf({
@@ -85,7 +85,7 @@ export const seedCurveOptimum = worksheetFunction({
     call: ["corn Illinois", 200, 3, 4, 95],
     gives: 27_778,
     tolerance: 1,
-    because: "by hand: 3 / (0.95 × 4) = 0.78947 bu; (0.78947 - 9.38654) / (2 × -0.1547442) = 27.778 thousand",
+    because: "by hand: 3 / (0.95 × 4) = 0.78947 bu; (0.78947 − 9.38654) / (2 × −0.1547442) = 27.778 thousand",
   },
   compute: (values) =>
     publishedOptimum({

@@ -122,7 +122,7 @@ export const replantGain = worksheetFunction({
   example: {
     call: ["corn", "2026-04-28", 24_000, "2026-05-28", 30_000, 180, 4, 50, "Iowa 2001", 1, 0, 90],
     gives: -143.6,
-    because: "by hand: (0.90 × 0.90 × 180 - 0.94 × 180) × 4 - 50 = (145.8 - 169.2) × 4 - 50",
+    because: "by hand: (0.90 × 0.90 × 180 − 0.94 × 180) × 4 − 50 = (145.8 − 169.2) × 4 − 50",
   },
   cautions,
   compute: (values) => replantGainOf(inputOf(values, values.chance)),

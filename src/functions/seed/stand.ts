@@ -137,7 +137,7 @@ export const standEvenness = worksheetFunction({
     call: [[[2], [6], [6], [10]], 4, 2, 6],
     gives: [[...evennessHeader], [4, 6, 3.266, 5.064, 50, 25, 25]],
     tolerance: 0.001,
-    because: "by hand: SD √((16 + 16) / 3) = 3.266; (3.266 - 2) × 4; 2 is at most 3 in, 10 is above 9 in",
+    because: "by hand: SD √((16 + 16) / 3) = 3.266; (3.266 − 2) × 4; 2 is at most 3 in, 10 is above 9 in",
   },
   compute: (values) =>
     standEvennessOf({

@@ -1,3 +1,4 @@
+import { tenth } from "../../core/trials/gain-in-words";
 import { trialAddUp as trialAddUpOf, type AddUp, type Contrast } from "../../core/trials/trial-add-up";
 import { line, worksheetFunction } from "../frame";
 import { missingInWords } from "./missing-strips";
@@ -90,8 +91,8 @@ function gainRows({ aAlone, bAlone, together, interaction }: AddUp): Row[] {
 }
 
 function inWords({ together, interaction, separateSum }: AddUp): string {
-  const start = `Both together gain ${together.gain.toFixed(1)} bu/ac against ${separateSum.toFixed(1)} for the two added`;
+  const start = `Both together gain ${tenth(together.gain)} bu/ac against ${tenth(separateSum)} for the two added`;
   if (interaction.low > 0) return `${start}: the two help each other.`;
   if (interaction.high < 0) return `${start}: they share part of their gain, so do not count both in full.`;
-  return `${start}; the difference of ${interaction.gain.toFixed(1)} may be nothing, so the gains may as well add up.`;
+  return `${start}; the difference of ${tenth(interaction.gain)} may be nothing, so the gains may as well add up.`;
 }

@@ -65,7 +65,7 @@ export const trialPairs = worksheetFunction({
       ],
     ],
     because:
-      "by hand: differences 7.1, 3.4, 9.8, 5.2, -1.5, 6.6 have mean 5.1 and SD 3.868; ± 2.015 × 1.579; 18.5 / 4.5; chances from another program (SciPy); swapping: 4 of 64 ways reach as far",
+      "by hand: differences 7.1, 3.4, 9.8, 5.2, −1.5, 6.6 have mean 5.1 and SD 3.868; ± 2.015 × 1.579; 18.5 / 4.5; chances from another program (SciPy); swapping: 4 of 64 ways reach as far",
   },
   compute: (values): PairsResult => ({
     measured: pairedGain({ check: values.check, treated: values.treated, confidencePct: values.confidence }),

@@ -42,7 +42,7 @@ export const trialPool = worksheetFunction({
       ["Gain if all fields were alike", 3.6261, "bu/ac"],
     ],
     because:
-      "by hand: weights 1/SE² give 3.6261 and Q 10.8357; τ² = (10.8357 - 4) / (Σw - Σw²/Σw) = 7.5534; weights 1/(SE² + τ²) give 3.9466; chances from another program (SciPy)",
+      "by hand: weights 1/SE² give 3.6261 and Q 10.8357; τ² = (10.8357 − 4) / (Σw − Σw²/Σw) = 7.5534; weights 1/(SE² + τ²) give 3.9466; chances from another program (SciPy)",
   },
   compute: (values) =>
     trialPoolOf({ gains: values.gains, standardErrors: values.standardErrors, confidencePct: values.confidence }),

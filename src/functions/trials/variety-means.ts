@@ -58,7 +58,7 @@ export const varietyMeans = worksheetFunction({
       ["C", 3, 185, 187.9709, 184.4034, 191.5383, 0.083899],
     ],
     because:
-      "by hand: mean square of varieties 61, of error 38.833; variety variance (61 - 38.833) / 3 = 7.389, so 0.3634 of each difference from 189.667 is kept; chances from another program (SciPy)",
+      "by hand: mean square of varieties 61, of error 38.833; variety variance (61 − 38.833) / 3 = 7.389, so 0.3634 of each difference from 189.667 is kept; chances from another program (SciPy)",
   },
   compute: (values) =>
     varietyMeansOf({

@@ -1,10 +1,12 @@
+import { trueMinus } from "../../core/true-minus";
+
 /**
  * Writes numbers on an axis by the simple part of a spreadsheet number format: text before and behind, thousands
  * commas, decimals and percent. Without a format: as short as it can be.
  */
 export function axisNumber(format: string | undefined): (value: number) => string {
   const parts = /^((?:"[^"]*"|[^#0"])*)([#,0]+(?:\.(0+|#+|0+#+))?)(%?)((?:"[^"]*"|[^"])*)$/.exec(firstSection(format));
-  if (!parts) return (value) => value.toLocaleString("en-US", { maximumFractionDigits: 6 });
+  if (!parts) return (value) => trueMinus(value.toLocaleString("en-US", { maximumFractionDigits: 6 }));
   const [, before = "", digits = "", decimals = "", percent = "", behind = ""] = parts;
   const options = {
     minimumFractionDigits: decimals.replace(/#/g, "").length,

@@ -68,7 +68,7 @@ test("a gain of 5.1 with SE 1.57903 on 5 df pays 18.50 at 4.50 with a chance of 
     "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
   );
   expect(gainInWords("The gain", { ...measured, low: -0.2 }, null)).toBe(
-    "The gain is 5.1 bu/ac, likely between -0.2 and 8.3; it may be nothing.",
+    "The gain is 5.1 bu/ac, likely between −0.2 and 8.3; it may be nothing.",
   );
 });
 
