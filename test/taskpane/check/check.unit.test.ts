@@ -122,7 +122,7 @@ describe("Check this workbook", () => {
     });
     // C1 only carries on what B1 shows.
     expect(items()).toHaveLength(1);
-    expect(items()[0]).toMatch(/^▲ crop "barlei" is not known here\. Nearest: barley/);
+    expect(items()[0]).toMatch(/^▲ Crop "barlei" is not known here\. Nearest: barley/);
     expect(() => button("Go to Sheet1 B1")).not.toThrow();
   });
 

@@ -130,6 +130,36 @@ describe("the form of a function", () => {
     expect(document.getElementById("argument-pH-refusal")).toBeNull();
   });
 
+  it("begins a refusal as a sentence, with the name that the form gives the box", () => {
+    open("REMOVAL");
+    give("moisture", "150");
+    leave("moisture");
+    expect(refusal("moisture")).toBe("▲ Moisture must be between 0 and 90 %; got 150.");
+    button("‹ All functions").click();
+    open("LIMENEED");
+    give("targetPH", "65");
+    leave("targetPH");
+    expect(refusal("targetPH")).toMatch(/^▲ Target pH must be between/);
+  });
+
+  it("names the words that go in place of a number, and counts them where they are many", () => {
+    open("PASSCOST");
+    document.querySelector<HTMLButtonElement>("[aria-expanded=false]")?.click();
+    expect(byId("argument-load-hint").textContent).toContain("Takes 20 to 100 % of rated power, or “average”.");
+    button("‹ All functions").click();
+    open("LEGUMECREDIT");
+    document.querySelector<HTMLButtonElement>("[aria-expanded=false]")?.click();
+    expect(byId("argument-stand-hint").textContent).toContain(", or “good”, “fair” or “poor”.");
+    button("‹ All functions").click();
+    open("LIQUIDRATE");
+    expect(document.body.textContent).toMatch(/, or one of \d+ words that come up as you type\./);
+  });
+
+  it("puts the dollar sign of an amount in front", () => {
+    open("PASSCOST");
+    expect(byId("argument-price-hint").textContent).toContain("Takes $0 to $100,000,000.");
+  });
+
   it("has a list to choose from for short word lists, and words that come up for long ones", () => {
     open("REMOVAL");
     expect(box("crop")).toBeInstanceOf(HTMLSelectElement);

@@ -1,9 +1,9 @@
-import type { Finding, FindingKind, UnknownName } from "../../../workbook/findings";
+import type { ErrorCells, Finding, FindingKind, UnknownName } from "../../../workbook/findings";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { numberText } from "../number-text";
 import { button } from "../parts/button";
-import { section, viewHeading } from "../parts/text";
+import { section, sentence, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { askToMend, checkIds, goToFinding, leaveIt, lookItOver, mend, showMore, undoMending } from "./actions";
 import { cellsToMend } from "./mending";
@@ -139,6 +139,11 @@ function typedValue(finding: Finding): string {
   return finding.kind === "typedOver" ? numberText(finding.value) : "";
 }
 
+/** Behind the number of cells the sentence goes on; alone it begins. */
+function begun({ message, ...finding }: ErrorCells): ErrorCells {
+  return { ...finding, message: message && finding.cells.length === 1 ? sentence(message) : message };
+}
+
 function sentenceOf(finding: Finding): string {
   switch (finding.kind) {
     case "unknownName":
@@ -148,7 +153,7 @@ function sentenceOf(finding: Finding): string {
     case "typedOver":
       return say.found.typedOver(finding, numberText);
     case "errorCells":
-      return say.found.errorCells(finding);
+      return say.found.errorCells(begun(finding));
     case "foreignExtraction":
       return say.found.foreignExtraction(finding);
     case "missingBuffer":

@@ -29,11 +29,19 @@ export function answerView(fn: WorksheetFunction, { answer, missing }: Call): Ch
 
 /** An answer of several cells, as the sheet will show it; a long one is cut. */
 export function answerTable(answer: Matrix<CellOut>, label: string): Child {
-  const rows = answer.slice(0, mostRows).map((row) =>
+  const shown = answer.slice(0, mostRows);
+  const holdsNumbers = (column: number) => shown.some((row) => typeof row[column] === "number");
+  const rows = shown.map((row) =>
     element(
       "tr",
       {},
-      row.map((cell) => element("td", {}, isCellError(cell) ? cell.code : withUnit(cell, ""))),
+      row.map((cell, column) =>
+        element(
+          "td",
+          { class: holdsNumbers(column) ? "number" : undefined },
+          isCellError(cell) ? cell.code : withUnit(cell, ""),
+        ),
+      ),
     ),
   );
   return [

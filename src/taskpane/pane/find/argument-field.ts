@@ -20,6 +20,9 @@ const mostOptions = 40;
 /** Longer word lists are cut in the line of words; a message tells what comes near a word that does not fit. */
 const mostWords = 12;
 
+/** Beside a range of numbers as many words are named; of more it is said how many there are. */
+const mostQuoted = 3;
+
 export interface ArgumentBox {
   readonly name: string;
   readonly argument: Argument;
@@ -30,7 +33,8 @@ export interface ArgumentBox {
 /** One argument: what it is, a box with its unit or the cells it is taken from, and the button that takes them. */
 export function argumentField({ name, argument, entry, given }: ArgumentBox, state: PaneState): HTMLElement {
   const id = fieldId(name);
-  const refusal = entry?.refused ?? (entry?.visited ? given?.refusal : undefined);
+  const said = entry?.refused ?? (entry?.visited ? given?.refusal : undefined);
+  const refusal = said && sentence(named(name, said));
   const { picked } = entry ?? {};
   return element(
     "div",
@@ -50,6 +54,12 @@ export function argumentField({ name, argument, entry, given }: ArgumentBox, sta
   );
 }
 
+/** A refusal begins with the name as formulas have it; the form calls the box otherwise. */
+function named(name: string, refusal: string): string {
+  const [, rest] = refusal.split(new RegExp(`^${name}\\b`));
+  return rest === undefined ? refusal : nameInWords(name) + rest;
+}
+
 function nameId(id: string): string {
   return `${id}-name`;
 }
@@ -63,9 +73,9 @@ export function nameInWords(name: string): string {
   if (name === "pH") return name;
   if (/^c[ce][ce]$/.test(name)) return name.toUpperCase();
   const apart = name
+    .replace(/([a-z])([A-Z])$/, "$1 $2")
     .replace(/PH$/, " pH")
-    .replace(/([a-z])([A-Z])(?=[a-z])/g, (_whole, end: string, start: string) => `${end} ${start.toLowerCase()}`)
-    .replace(/([a-z])([A-Z])$/, "$1 $2");
+    .replace(/([a-z])([A-Z])(?=[a-z])/g, (_whole, end: string, start: string) => `${end} ${start.toLowerCase()}`);
   return apart.charAt(0).toUpperCase() + apart.slice(1);
 }
 
@@ -88,7 +98,7 @@ function acceptedText(argument: Argument): string {
     return known.length > mostWords
       ? say.andMore(known.slice(0, mostWords), known.length - mostWords)
       : known.join(", ");
-  return argument.orWords ? say.orWords(accepted(argument), known.length) : accepted(argument);
+  return argument.orWords ? say.orWords(accepted(argument), known, mostQuoted) : accepted(argument);
 }
 
 function optionsOf({ vocabulary, orWords }: Argument): readonly string[] {

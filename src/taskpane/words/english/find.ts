@@ -3,6 +3,12 @@ function cells(rows: number, columns: number): string {
   return `${part(rows, "row")} and ${part(columns, "column")}`;
 }
 
+/** “good”, “fair” or “poor”. */
+function oneOf(known: readonly string[]): string {
+  const [last = "", ...before] = known.map((word) => `“${word}”`).reverse();
+  return before.length > 0 ? `${before.reverse().join(", ")} or ${last}` : last;
+}
+
 /** Find a function. */
 export const find = {
   title: "Find a function",
@@ -32,7 +38,10 @@ export const find = {
   emptyForm: "Empty the boxes",
   whenBlank: (says: string) => `When left out: ${says}.`,
   accepts: (text: string) => `Takes ${text}.`,
-  orWords: (text: string, words: number) => `${text}, or one of ${words} words that come up as you type`,
+  orWords: (text: string, known: readonly string[], most: number) =>
+    known.length > most
+      ? `${text}, or one of ${known.length} words that come up as you type`
+      : `${text}, or ${oneOf(known)}`,
   acceptsList: (text: string, atLeast: number) =>
     `A range, or values with commas between them${atLeast > 1 ? ` (at least ${atLeast})` : ""}; each takes ${text}.`,
   andMore: (labels: readonly string[], more: number) => `${labels.join(", ")} and ${more} more`,
