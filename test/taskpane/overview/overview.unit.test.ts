@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 import { mountPane, type KeptWorkbooks, type PaneEnvironment } from "../../../src/taskpane/pane";
+import { words } from "../../../src/taskpane/words";
 import { FakeHost } from "../fake-host";
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 60));
@@ -112,4 +113,9 @@ it("in Excel offers what Excel can do: no example, no workbooks of its own", asy
     "Start a workbook",
   ]);
   expect(page()).toContain("What you type stays in your workbook.");
+});
+
+it("speaks of the plan where nobody has named the farm", () => {
+  expect(words.overview.own("Mill Road Farm")).toMatch(/^Mill Road Farm: what its plan says/);
+  expect(words.overview.own(" ")).toMatch(/^What the plan says/);
 });

@@ -4,7 +4,10 @@ export const overview = {
   example: (farm: string, acres: string) =>
     `${farm} is an invented farm of ${acres} acres. Its plan for next season is filled in, to look around and write over.`,
   examplePending: "The plan of an invented farm is being filled in. You can work meanwhile.",
-  own: (farm: string) => `${farm}: what its plan says with the figures that stand in it now.`,
+  own: (farm: string) =>
+    farm.trim() === ""
+      ? "What the plan says with the figures that stand in it now."
+      : `${farm}: what its plan says with the figures that stand in it now.`,
   nothing: "There is no farm plan in this workbook yet. These are the ways to begin.",
   findings: "What matters",
   goTo: "Go to the sheet",
