@@ -59,6 +59,20 @@ describe("a workbook read back", () => {
     expect(at(8, 2)?.content).toBeUndefined();
   });
 
+  it("knows which bars lie on one line", async () => {
+    const { sheets } = await reopened(smallPlan);
+    expect(sheets.map(({ charts }) => charts.map(({ kind, onOneLine }) => [kind, onOneLine === true]))).toEqual([
+      [
+        ["column", false],
+        ["scatter", false],
+      ],
+      [
+        ["line", false],
+        ["bar", true],
+      ],
+    ]);
+  });
+
   it("keeps text that looks like a formula text", async () => {
     const read = await reopened(plan([sheet("Mine", [cell(0, 0, "=1+1"), cell(1, 0, "- old fence")])]));
     expect(read.sheets[0]?.cells.map(({ content }) => content)).toEqual(["=1+1", "- old fence"]);
