@@ -109,7 +109,7 @@ describe("the layout", () => {
     type("trial-treatments", "check\npotash");
     press("Make the layout");
     expect(Number(field("trial-seed").value)).toBeGreaterThanOrEqual(1000);
-    expect(page()).toContain(`Drawn by ${field("trial-seed").value}`);
+    expect(page()).toContain(`Drawn with the number ${field("trial-seed").value}`);
   });
 
   it.each([
@@ -162,7 +162,9 @@ describe("yields and result", () => {
     type("trial-yield-0", "");
     expect(page()).toMatch(/Pairs\s*5/);
     type("trial-yield-0", "lost");
-    expect(byId("trial-unread").textContent).toContain("1 strip cannot be read yet.");
+    expect(byId("trial-unread").textContent).toBe(
+      '1 strip cannot be read yet. Yield must be a number (bu/ac); got "lost".',
+    );
     expect(field("trial-yield-0").getAttribute("aria-invalid")).toBe("true");
   });
 

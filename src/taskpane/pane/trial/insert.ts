@@ -56,10 +56,10 @@ function stripRow(kept: KeptTrial, layout: Layout, index: number, at: At): Writt
   const edges = widthFt === undefined ? [null, null] : [index * widthFt, (index + 1) * widthFt];
   const row = [strip.strip, strip.block, strip.treatment, ...edges];
   if (kept.form.entry === "yields") {
-    return [...row, numberIn(readNumber(say.yield, typed.yield, trialLimits.yield)) ?? null];
+    return [...row, numberIn(readNumber(say.measured.yield, typed.yield, trialLimits.yield)) ?? null];
   }
-  const weight = numberIn(readNumber(say.weight, typed.weight, trialLimits.weight)) ?? null;
-  const moisture = numberIn(readNumber(say.moisture, typed.moisture, limits.moisture)) ?? null;
+  const weight = numberIn(readNumber(say.measured.weight, typed.weight, trialLimits.weight)) ?? null;
+  const moisture = numberIn(readNumber(say.measured.moisture, typed.moisture, limits.moisture)) ?? null;
   return [...row, { formula: yieldFormula(kept, tableTop + index, at) }, weight, moisture];
 }
 

@@ -20,13 +20,13 @@ export function yieldsOf(kept: KeptTrial): StripYield[] {
 }
 
 function typedYield(strip: StripText): StripYield {
-  return readNumber(say.yield, strip.yield, trialLimits.yield);
+  return readNumber(say.measured.yield, strip.yield, trialLimits.yield);
 }
 
 function weighedYield(strip: StripText, { form, strips }: KeptTrial): StripYield {
   if (strip.weight.trim() === "" && strip.moisture.trim() === "") return "blank";
-  const weight = readNumber(say.weight, strip.weight, trialLimits.weight);
-  const moisture = readNumber(say.moisture, strip.moisture, limits.moisture);
+  const weight = readNumber(say.measured.weight, strip.weight, trialLimits.weight);
+  const moisture = readNumber(say.measured.moisture, strip.moisture, limits.moisture);
   const refusal = refusalIn(weight) ?? refusalIn(moisture);
   if (refusal !== undefined) return { refusal };
   const { widthFt = null, lengthFt = null } = groundOf(form, strips.length);

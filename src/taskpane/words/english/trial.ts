@@ -62,6 +62,8 @@ export const trial = {
   yield: "Yield bu/ac",
   weight: "Weight lb",
   moisture: "Moisture %",
+  /** In a sentence that says the unit itself. */
+  measured: { yield: "Yield", weight: "Weight", moisture: "Moisture" },
   becomes: "bu/ac",
   paste: "Or paste a column",
   pasteHint: {
@@ -105,7 +107,7 @@ export const trial = {
   inserted: (area: string) => `It stands in ${area}. Yields changed there change the result there, not the pane.`,
   sheet: {
     title: (name: string) => (name ? `Strip trial: ${name}` : "Strip trial"),
-    drawnBy: (seed: number) => `Drawn by ${seed}; plant it as drawn.`,
+    drawnBy: (seed: number) => `Drawn with the number ${seed}; plant it as drawn.`,
   },
   startOver: "Empty the trial",
   startOverQuestion: "This empties treatments, layout and yields in the pane. Cells in the workbook stay.",
