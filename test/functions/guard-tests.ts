@@ -5,7 +5,7 @@ import { readValues } from "../../src/functions/frame/run";
 /** Arguments left to the sheet: their formula takes them as they come, or first stumbles over another one. */
 const leftToSheet: Readonly<Record<string, string>> = {
   REMOVAL: "moisture",
-  ROTATIONBALANCE: "yields applied",
+  ROTATIONBALANCE: "applied",
   TESTDRIFT: "balance lbPerPpm cec",
   LIMITINGNUTRIENT: "cec",
   LIMENEED: "pH bufferPH depthIn acidity monthsSince",
