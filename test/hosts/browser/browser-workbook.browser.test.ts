@@ -1,9 +1,8 @@
 import { source as axeSource } from "axe-core";
 import { Workbook } from "exceljs";
 import type { Page } from "playwright-core";
-import type { FillReceipt, HostRange } from "../../../src/hosts/port";
-import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { colorAt } from "../../browser/color-at";
+import { openGrid } from "../../browser/open-grid";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 import { samplePlan } from "../sample-plan";
 import { cell, plan, sheet } from "../small-plan";
@@ -13,6 +12,7 @@ jest.setTimeout(60_000);
 let pages: BuiltPages;
 let opened: OpenedPage;
 let page: Page;
+const { ready, fill, read, value, select, type, kept } = openGrid(() => page);
 
 beforeAll(async () => {
   pages = await serveBuiltPages();
@@ -25,61 +25,6 @@ beforeEach(async () => {
   await pages.renew(opened);
   await ready();
 });
-
-async function ready(): Promise<void> {
-  await until(() => page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
-  // The drawing follows the data by a moment; clicks need it.
-  await page.waitForSelector("#grid canvas");
-  await page.waitForTimeout(600);
-}
-
-function fill(what: WorkbookPlan, protect = false): Promise<FillReceipt> {
-  return page.evaluate(
-    ([given, locks]) => {
-      if (!window.loamsheet) throw new Error("no host");
-      return window.loamsheet.fill(given, { protect: locks });
-    },
-    [what, protect] as const,
-  );
-}
-
-function read(address: string): Promise<HostRange> {
-  return page.evaluate((given) => {
-    if (!window.loamsheet) throw new Error("no host");
-    return window.loamsheet.read(given);
-  }, address);
-}
-
-async function value(address: string) {
-  return (await read(address)).values[0]?.[0];
-}
-
-/** Goes to a cell by way of the name box, as a person would. */
-async function select(address: string): Promise<void> {
-  const box = page.locator('#grid [data-u-comp="defined-name"] input');
-  await box.click();
-  await box.fill(address);
-  await box.press("Enter");
-  await until(
-    async () => (await page.evaluate(() => window.loamsheet?.readSelection()))?.address.endsWith(address) ?? false,
-    `${address} was selected`,
-  );
-  await page.waitForTimeout(150);
-}
-
-async function type(address: string, text: string): Promise<void> {
-  await select(address);
-  await page.keyboard.type(text);
-  // On a busy machine the list of matching functions closes late, and Enter would choose from it.
-  await page.waitForTimeout(text.startsWith("=") ? 500 : 50);
-  await page.keyboard.press("Enter");
-}
-
-/** Waits until the last change has been written down. */
-async function kept(): Promise<void> {
-  await page.waitForTimeout(800);
-  await until(async () => (await page.locator("#page-status").innerText()) === "Kept in this browser.", "it was kept");
-}
 
 /** What the host said when it refused. */
 async function refusal(work: Promise<unknown>): Promise<string> {
