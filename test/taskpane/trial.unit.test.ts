@@ -48,8 +48,8 @@ const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 10))
 const page = (): string => document.body.textContent ?? "";
 
 /** Two treatments in six pairs, drawn by 9, strips 20 ft by 600 ft. */
-function layOut(): void {
-  type("trial-name", "fungicide in Home Quarter");
+function layOut(name = "fungicide in Home Quarter"): void {
+  type("trial-name", name);
   type("trial-treatments", "check\nfungicide");
   document.querySelector<HTMLInputElement>("#trial-design-pairs")?.click();
   type("trial-blocks", "6");
@@ -302,6 +302,23 @@ describe("printing the map", () => {
     press("Print the map");
     expect(print).toHaveBeenCalledTimes(1);
     expect(document.querySelector(".print-page")).toBeNull();
+    print.mockRestore();
+  });
+});
+
+describe("printing a map whose name reads like markup", () => {
+  it("keeps every word as it was typed", () => {
+    const name = 'id="north" url(#south) <b>';
+    let printed = "";
+    const print = jest.spyOn(window, "print").mockImplementation(() => {
+      const copy = document.querySelector(".print-page");
+      printed = `${copy?.querySelectorAll("b").length} b, ${copy?.textContent}`;
+      window.dispatchEvent(new Event("afterprint"));
+    });
+    layOut(name);
+    press("Print the map");
+    expect(printed).toMatch(/^0 b, /);
+    expect(printed).toContain(`Strips of ${name}`);
     print.mockRestore();
   });
 });

@@ -8,8 +8,8 @@ export function printPart(id: string): void {
   for (const left of document.querySelectorAll(".print-page")) left.remove();
   const copy = document.createElement("div");
   copy.className = "notebook print-page";
-  // Drawings point to their patterns by id, and an id stands once on a page.
-  copy.innerHTML = part.innerHTML.replace(/(id="|url\(#|labelledby="|url\(&quot;#)([\w-]+)/g, "$1print-$2");
+  copy.append(...[...part.childNodes].map((child) => child.cloneNode(true)));
+  for (const one of copy.querySelectorAll("*")) nameApart(one);
   document.body.append(copy);
   document.body.classList.add("is-printing");
   const done = (): void => {
@@ -18,4 +18,13 @@ export function printPart(id: string): void {
   };
   window.addEventListener("afterprint", done, { once: true });
   window.print();
+}
+
+/** Drawings point to their patterns by id, and an id stands once on a page. */
+function nameApart(part: Element): void {
+  for (const { name, value } of [...part.attributes]) {
+    if (name === "id") part.setAttribute(name, `print-${value}`);
+    else if (name === "aria-labelledby") part.setAttribute(name, value.replace(/\S+/g, "print-$&"));
+    else if (value.includes("url(")) part.setAttribute(name, value.replace(/(url\("?#)/g, "$1print-"));
+  }
 }
