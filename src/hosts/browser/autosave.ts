@@ -1,10 +1,9 @@
 import { CommandType, type IWorkbookData } from "@univerjs/core";
 import { HostError } from "../port";
 import type { OpenWorkbook } from "./open-workbook";
-import { memoryOf } from "./page-memory";
 import type { Shelf } from "./shelf";
 import type { Grid } from "./start-grid";
-import { contentsOf, isPristine, isWorkbook } from "./workbook-parts";
+import { contentsOf, isPristine, isWorkbook, titleOf } from "./workbook-parts";
 import { hostWords } from "../words";
 
 const say = hostWords.browser;
@@ -164,10 +163,6 @@ function isAsGiven(example: { contents?: string } | undefined, workbook: IWorkbo
   const contents = contentsOf(workbook);
   example.contents ??= contents;
   return example.contents === contents;
-}
-
-function titleOf(workbook: IWorkbookData): string {
-  return memoryOf(workbook).title || hostWords.files.untitled;
 }
 
 function newId(): string {

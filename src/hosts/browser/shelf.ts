@@ -1,11 +1,13 @@
 import { createStore, get, promisifyRequest } from "idb-keyval";
 import type { IWorkbookData } from "@univerjs/core";
+import { isRecord } from "./page-memory";
+import { titleOf } from "./workbook-parts";
 
 /** A workbook kept in this browser, as a list shows it. */
 export interface ShelfEntry {
   readonly id: string;
   readonly title: string;
-  /** When it was last written, milliseconds since 1970. */
+  /** When it was last written, milliseconds since 1970; 0 where that is no longer known. */
   readonly changed: number;
 }
 
@@ -26,7 +28,7 @@ const keyOf = (id: string) => `loamsheet-workbook:${id}`;
 export class Shelf {
   /** Newest first. */
   async entries(): Promise<ShelfEntry[]> {
-    const index = (await get<Index>(indexKey, inStore)) ?? {};
+    const index = await inStore("readonly", indexIn);
     return Object.entries(index)
       .map(([id, facts]) => ({ id, ...facts }))
       .sort((a, b) => b.changed - a.changed);
@@ -74,8 +76,30 @@ export class Shelf {
   }
 }
 
+/** What is kept; a list that is missing or damaged is made anew from the workbooks themselves. */
 async function indexIn(store: IDBObjectStore): Promise<Index> {
-  return (await promisifyRequest<Index | undefined>(store.get(indexKey))) ?? {};
+  const kept = await promisifyRequest<unknown>(store.get(indexKey));
+  return isIndex(kept) ? kept : indexAnew(store);
+}
+
+function isIndex(kept: unknown): kept is Index {
+  if (!isRecord(kept)) return false;
+  return Object.values(kept).every(
+    (entry) => isRecord(entry) && typeof entry.title === "string" && typeof entry.changed === "number",
+  );
+}
+
+async function indexAnew(store: IDBObjectStore): Promise<Index> {
+  const all = IDBKeyRange.bound(keyOf(""), keyOf("\uffff"));
+  const keys = await promisifyRequest(store.getAllKeys(all));
+  const workbooks = await promisifyRequest<unknown[]>(store.getAll(all));
+  return Object.fromEntries(
+    keys.map((key, at) => {
+      const kept = workbooks[at];
+      const title = titleOf(isRecord(kept) ? kept.workbook : undefined);
+      return [String(key).slice(keyOf("").length), { title, changed: 0 }];
+    }),
+  );
 }
 
 /** Storage may be missing or refuse; remembering is then left out. */

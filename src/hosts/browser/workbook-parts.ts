@@ -14,6 +14,7 @@ import { notesResource } from "./note-resource";
 import { holdsMemory, isRecord, memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
 import { rulesResource } from "./rule-resource";
 import { validationsResource } from "./validation-resource";
+import { hostWords } from "../words";
 
 const workbookId = "loamsheet";
 const room: SheetRoom = { rows: 40, columns: 6, atLeastRows: 80, atLeastColumns: 20 };
@@ -57,6 +58,11 @@ function isResource(resource: unknown): boolean {
   } catch {
     return false;
   }
+}
+
+/** What a workbook is called in a list; one that is damaged has lost its title. */
+export function titleOf(data: unknown): string {
+  return (isWorkbook(data) && memoryOf(data).title) || hostWords.files.untitled;
 }
 
 /** Whether nobody has put anything into this workbook. */

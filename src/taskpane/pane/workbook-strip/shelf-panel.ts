@@ -38,7 +38,7 @@ export function shelfPanel(state: PaneState, shelf: readonly KeptWorkbook[]): HT
 
 function shelfLine(state: PaneState, { id, title, changed, isOpen }: KeptWorkbook): HTMLElement {
   if (state.strip.removing === id) return question(state, title);
-  const when = say.changed(new Date(changed));
+  const when = changed > 0 ? say.changed(new Date(changed)) : say.changedSometime;
   return element(
     "li",
     {},

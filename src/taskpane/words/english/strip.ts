@@ -25,6 +25,7 @@ export const strip = {
   opened: (title: string) => `${title} is open.`,
   isOpen: "open now",
   changed: (when: Date) => `changed ${when.toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}`,
+  changedSometime: "last change not known",
   rename: "Name of the open workbook",
   renameButton: "Rename",
   renamed: (title: string) => `The workbook is now called ${title}.`,
