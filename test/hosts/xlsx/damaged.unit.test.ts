@@ -1,5 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import fc from "fast-check";
+import { readFile } from "../../../src/hosts/browser/workbook-file";
 import { HostError } from "../../../src/hosts/port";
 import { readXlsx } from "../../../src/hosts/xlsx/read/read-xlsx";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
@@ -11,8 +12,12 @@ beforeAll(async () => {
   ours = await writeXlsx(smallPlan, smallValues);
 });
 
-async function sentenceFor(bytes: Uint8Array): Promise<string> {
-  const thrown: unknown = await readXlsx(bytes).then(
+function sentenceFor(bytes: Uint8Array): Promise<string> {
+  return refusal(readXlsx(bytes));
+}
+
+async function refusal(reading: Promise<unknown>): Promise<string> {
+  const thrown: unknown = await reading.then(
     () => "it was read",
     (reason: unknown) => reason,
   );
@@ -80,6 +85,22 @@ it("a workbook of another program", async () => {
   foreign.addWorksheet("Mine").getCell("A1").value = 5;
   const bytes = new Uint8Array((await foreign.xlsx.writeBuffer()) as ArrayBuffer);
   expect(await sentenceFor(bytes)).toMatch(/not made by Loamsheet.* Nothing here was changed\.$/);
+});
+
+describe("a file of 50 MB", () => {
+  const zeros = (bytes: number) => new File([new Uint8Array(bytes)], "large.xlsx");
+
+  it("is looked at", async () => {
+    expect(await refusal(readFile(zeros(50_000_000)))).toMatch(otherKind);
+  });
+  it("and a byte is refused unread", async () => {
+    const file = zeros(50_000_001);
+    const look = jest.spyOn(file, "arrayBuffer");
+    expect(await refusal(readFile(file))).toMatch(
+      /^This file is larger than 50 MB, more than this page can hold\. Nothing here was changed\.$/,
+    );
+    expect(look).not.toHaveBeenCalled();
+  });
 });
 
 describe("a damaged file", () => {
