@@ -78,7 +78,8 @@ export class BrowserWorkbook {
     followLinks(grid, workbook);
     refreshRulesOnSpills(grid, workbook);
     sayWhy(grid, workbook, reader);
-    refuseLargePastes(grid, notice);
+    // After what is being kept: its own sentence would take the place of this one at once.
+    refuseLargePastes(grid, (...said) => void autosave.settled().then(() => notice(...said)));
     workbook.onOpened(() => void lockComputedCells(grid, workbook));
     await workbook.calculated();
     await lockComputedCells(grid, workbook);
