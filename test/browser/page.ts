@@ -11,7 +11,7 @@ declare global {
   }
 }
 
-const builtFolder = process.env["LOAMSHEET_DIST"] ?? path.resolve(__dirname, "../../dist");
+export const builtFolder = process.env["LOAMSHEET_DIST"] ?? path.resolve(__dirname, "../../dist");
 const browserPath = process.env["CHROMIUM"] ?? "/usr/bin/chromium";
 
 const types: Readonly<Record<string, string>> = {
