@@ -45,6 +45,7 @@ describe("the functions", () => {
       "SALTLIMIT",
       "SOILCEC",
       "BASESHARE",
+      "SAMPLECOST",
     ]);
   });
 

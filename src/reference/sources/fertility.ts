@@ -357,6 +357,11 @@ export const fertilitySources = {
     title: "Fertilizer, part 2: salt index per unit of nutrient",
     year: "2017",
   },
+  "sampling-cost": {
+    publisher: "By definition",
+    title: "Cost of soil sampling: analyses and collecting over the acres and the years that the result serves",
+    year: "definition",
+  },
   "spreader-catch": {
     publisher: "By definition",
     title: "Pounds caught over the area caught: 43,560 square feet to the acre",

@@ -20,6 +20,7 @@ export const growerQuestions: readonly (readonly [question: string, name: string
   ["sulfur for corn", "SULFURNEED"],
   ["will starter in the furrow burn the seed", "SALTLIMIT"],
   ["why are my beans yellow", "CHLOROSISRISK"],
+  ["is a soil grid worth the lab bill", "SAMPLECOST"],
   // materials
   ["what does a ton of potash cost per pound", "NUTRIENTPRICE"],
   ["cheapest fertilizer mix", "LEASTCOSTMIX"],
