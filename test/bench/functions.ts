@@ -1,5 +1,5 @@
 import { removal } from "../../src/core/nutrients/removal";
-import { removal as removalOnSheet } from "../../src/functions/nutrients";
+import { removal as removalOnSheet } from "../../src/functions/nutrients/removal";
 import { runFunction } from "../../src/functions/frame/run";
 import type { CellIn } from "../../src/functions/frame/cell";
 import { median, type Figure } from "./figure";

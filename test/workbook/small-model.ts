@@ -1,4 +1,4 @@
-import { seedSpacing } from "../../src/functions/seed";
+import { seedSpacing } from "../../src/functions/seed/planting";
 import { call } from "../../src/workbook/formula/call";
 import { formula, prose } from "../../src/workbook/formula/expression";
 import { place, sheetName } from "../../src/workbook/formula/reference";

@@ -3,7 +3,7 @@ import { lateralLength, leastGrade, pipeCapacity, pipeSize } from "./pipes";
 import { drainCoefficient, soilSpacing, tileDrainRate, tileSpacing } from "./spacing";
 import { tileCost, tileLength } from "./tile";
 
-/** Everything this family puts on the sheet. */
+/** Everything this family puts on the sheet, in the order of the documentation. */
 export const drainageFunctions: readonly WorksheetFunction[] = [
   tileSpacing,
   tileDrainRate,

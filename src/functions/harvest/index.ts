@@ -10,7 +10,7 @@ import { storageBreakEven, storageCost } from "./storage-cost";
 import { paidBushels, testWeightDry } from "./test-weight";
 import { autumnWheatYield, headCountYield, headWeightYield } from "./wheat-counts";
 
-/** Everything this family puts on the sheet. */
+/** Everything this family puts on the sheet, in the order of the documentation. */
 export const harvestFunctions: readonly WorksheetFunction[] = [
   earCountYield,
   podCountYield,

@@ -1,4 +1,4 @@
-import { profitGrid } from "../../functions/money";
+import { profitGrid } from "../../functions/money/profit-grid";
 import { moneyLimits } from "../../core/money/money-limits";
 import { call } from "../formula/call";
 import { formula } from "../formula/expression";

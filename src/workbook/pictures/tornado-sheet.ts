@@ -1,5 +1,5 @@
 import { moneyLimits } from "../../core/money/money-limits";
-import { profitGrid } from "../../functions/money";
+import { profitGrid } from "../../functions/money/profit-grid";
 import { call } from "../formula/call";
 import { formula, type Expression } from "../formula/expression";
 import { quiet, whenNumbers } from "../formula/natives";

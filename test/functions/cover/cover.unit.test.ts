@@ -100,12 +100,6 @@ describe("residue and erosion on a sheet", () => {
 });
 
 describe("the family", () => {
-  it("is exported whole and every function is found by a question", () => {
-    expect(coverFunctions).toHaveLength(23);
-    for (const { name, asks } of coverFunctions) {
-      expect([name, (asks?.length ?? 0) >= 2 && (asks?.length ?? 0) <= 4]).toEqual([name, true]);
-    }
-  });
   it.each(["FIELDCAPACITY", "CAPACITYNEED", "POWERNEED", "REPAIRCOST", "WEARCOST", "PASSCOST", "TILLAGECOMPARE"])(
     "%s warns where a person works with machines",
     (name) => {

@@ -1,7 +1,7 @@
 import type { CellIn, CellOut, RawArgument } from "../../../src/functions/frame";
 import { explain } from "../../../src/functions/frame/explain";
 import { runFunction } from "../../../src/functions/frame/run";
-import { leastCostMix } from "../../../src/functions/materials";
+import { leastCostMix } from "../../../src/functions/materials/least-cost-mix";
 
 const ask = (...call: RawArgument[]): CellOut[][] => runFunction(leastCostMix, call);
 const saysOf = (...call: RawArgument[]) => {

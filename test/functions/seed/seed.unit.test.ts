@@ -1,6 +1,8 @@
 import { explain } from "../../../src/functions/frame/explain";
 import { runFunction } from "../../../src/functions/frame/run";
-import { rowLength, seedCost, seedRate, seedSpacing, seedUnits, standCount } from "../../../src/functions/seed";
+import { rowLength, standCount } from "../../../src/functions/seed/row-counts";
+import { seedCost, seedUnits } from "../../../src/functions/seed/buying";
+import { seedRate, seedSpacing } from "../../../src/functions/seed/planting";
 
 const messageOf = (cells: readonly (readonly unknown[])[]) => (cells[0]?.[0] as { message?: string }).message;
 

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { reportSelection, type CellReport } from "../../../src/taskpane/pane/working/report";
 import { runFunction } from "../../../src/functions/frame/run";
-import { removalTable } from "../../../src/functions/nutrients";
+import { removalTable } from "../../../src/functions/nutrients/removal";
 import { FakeHost, type FakeCell } from "../fake-host";
 
 const areas = {

@@ -1,5 +1,6 @@
-import { seedCost, seedRate } from "../../../src/functions/seed";
-import { removal } from "../../../src/functions/nutrients";
+import { seedCost } from "../../../src/functions/seed/buying";
+import { seedRate } from "../../../src/functions/seed/planting";
+import { removal } from "../../../src/functions/nutrients/removal";
 import { call } from "../../../src/workbook/formula/call";
 import { place } from "../../../src/workbook/formula/reference";
 

@@ -1,4 +1,4 @@
-import { breakEvenGain, partialBudget, returnPerDollar } from "../../../functions/money";
+import { breakEvenGain, partialBudget, returnPerDollar } from "../../../functions/money/partial-budget";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";

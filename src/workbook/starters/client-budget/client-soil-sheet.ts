@@ -1,5 +1,6 @@
 import { limits } from "../../../core/limits";
-import { limeNeed, phosphateNeed, potashNeed } from "../../../functions/soil";
+import { limeNeed } from "../../../functions/soil/lime-need";
+import { phosphateNeed, potashNeed } from "../../../functions/soil/nutrient-need";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { orBlank, quiet, whenNamed } from "../../formula/natives";

@@ -1,4 +1,4 @@
-import { breakEvenPrice, breakEvenYield } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-even";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Term } from "../../formula/expression";

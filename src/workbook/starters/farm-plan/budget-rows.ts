@@ -1,5 +1,5 @@
-import { breakEvenPrice, breakEvenYield } from "../../../functions/money";
-import { removal } from "../../../functions/nutrients";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-even";
+import { removal } from "../../../functions/nutrients/removal";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { quiet, sumOfAmounts } from "../../formula/natives";

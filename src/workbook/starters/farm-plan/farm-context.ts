@@ -1,5 +1,5 @@
 import { runFunction } from "../../../functions/frame/run";
-import { limeNeed } from "../../../functions/soil";
+import { limeNeed } from "../../../functions/soil/lime-need";
 import { finenessSystemWords, guideWords, limeMethodWords } from "../../../functions/words";
 import { extractants, groups, guides, type Guide } from "../../../reference/guides";
 import { finenessSystems, limeMethods } from "../../../reference/soil";

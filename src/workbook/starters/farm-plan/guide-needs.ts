@@ -1,6 +1,7 @@
-import { nitrogenNeed } from "../../../functions/nitrogen";
-import { phosphateNeed, potashNeed } from "../../../functions/soil";
-import { microNeed, sulfurNeed } from "../../../functions/soil-readings";
+import { nitrogenNeed } from "../../../functions/soil/nitrogen-need";
+import { phosphateNeed, potashNeed } from "../../../functions/soil/nutrient-need";
+import { microNeed } from "../../../functions/soil/micro-need";
+import { sulfurNeed } from "../../../functions/soil/sulfur-need";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { orBlank } from "../../formula/natives";

@@ -1,4 +1,4 @@
-import { phosphateNeed, potashNeed } from "../../../functions/soil";
+import { phosphateNeed, potashNeed } from "../../../functions/soil/nutrient-need";
 import { extractantWords } from "../../../functions/words";
 import { groups, type Guide, type NeedNutrient } from "../../../reference/guides";
 import { call } from "../../formula/call";

@@ -1,4 +1,4 @@
-import { leastCostMix } from "../../../functions/materials";
+import { leastCostMix } from "../../../functions/materials/least-cost-mix";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { lookUp, quiet } from "../../formula/natives";

@@ -1,4 +1,6 @@
-import { removal, rotationBalance, testDrift } from "../../../functions/nutrients";
+import { removal } from "../../../functions/nutrients/removal";
+import { rotationBalance } from "../../../functions/nutrients/rotation-balance";
+import { testDrift } from "../../../functions/nutrients/test-drift";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";

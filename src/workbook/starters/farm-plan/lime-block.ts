@@ -1,5 +1,5 @@
 import { limeMethodWords } from "../../../functions/words";
-import { limeQuality } from "../../../functions/soil";
+import { limeQuality } from "../../../functions/soil/lime-material";
 import { limits } from "../../../core/limits";
 import { finenessSystems, type FinenessSystem } from "../../../reference/soil";
 import { call } from "../../formula/call";

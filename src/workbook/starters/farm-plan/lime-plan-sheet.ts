@@ -1,4 +1,5 @@
-import { limeNeed, limeRate } from "../../../functions/soil";
+import { limeNeed } from "../../../functions/soil/lime-need";
+import { limeRate } from "../../../functions/soil/lime-material";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
 import { orBlank, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";

@@ -1,4 +1,4 @@
-import { nutrientPrice } from "../../../functions/materials";
+import { nutrientPrice } from "../../../functions/materials/nutrient-price";
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, joined, type Expression } from "../../formula/expression";

@@ -1,4 +1,4 @@
-import { nutrientPrice } from "../../../functions/materials";
+import { nutrientPrice } from "../../../functions/materials/nutrient-price";
 import { call } from "../../formula/call";
 import { formula, joined, type Expression } from "../../formula/expression";
 import { lookUp, quiet } from "../../formula/natives";

@@ -1,4 +1,4 @@
-import { productRate } from "../../../functions/materials";
+import { productRate } from "../../../functions/materials/product-rate";
 import { call } from "../../formula/call";
 import { formula, joined, type Expression, type Term } from "../../formula/expression";
 import { lookUp, orBlank, quiet, sumOfAmounts, whenNumbers } from "../../formula/natives";

@@ -1,4 +1,5 @@
-import { seedCost, seedRate, seedSpacing, seedUnits } from "../../../functions/seed";
+import { seedCost, seedUnits } from "../../../functions/seed/buying";
+import { seedRate, seedSpacing } from "../../../functions/seed/planting";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";

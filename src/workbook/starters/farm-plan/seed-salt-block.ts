@@ -1,4 +1,4 @@
-import { saltLimit } from "../../../functions/soil-readings";
+import { saltLimit } from "../../../functions/soil/salt-limit";
 import { saltPlacementWords, textureWords } from "../../../functions/words";
 import { call } from "../../formula/call";
 import { formula } from "../../formula/expression";

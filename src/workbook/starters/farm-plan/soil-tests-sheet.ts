@@ -1,4 +1,4 @@
-import { testRating } from "../../../functions/soil";
+import { testRating } from "../../../functions/soil/test-rating";
 import { textureWords } from "../../../functions/words";
 import { limits } from "../../../core/limits";
 import { nitrogenLimits } from "../../../core/nitrogen/nitrogen-limits";

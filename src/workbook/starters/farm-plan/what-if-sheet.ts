@@ -1,4 +1,5 @@
-import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-even";
+import { profitGrid } from "../../../functions/money/profit-grid";
 import { limits } from "../../../core/limits";
 import { moneyLimits } from "../../../core/money/money-limits";
 import { call } from "../../formula/call";

@@ -1,5 +1,6 @@
-import { removal } from "../../../functions/nutrients";
-import { breakEvenPrice, breakEvenYield, profitGrid } from "../../../functions/money";
+import { removal } from "../../../functions/nutrients/removal";
+import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-even";
+import { profitGrid } from "../../../functions/money/profit-grid";
 import { limits } from "../../../core/limits";
 import { crops } from "../../../reference/crops";
 import { call } from "../../formula/call";

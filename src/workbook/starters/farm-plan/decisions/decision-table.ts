@@ -1,4 +1,7 @@
-import { practiceDecision, practiceOdds, practiceTestValue, practiceUpdate } from "../../../../functions/practices";
+import { practiceDecision } from "../../../../functions/practices/practice-decision";
+import { practiceOdds } from "../../../../functions/practices/practice-odds";
+import { practiceTestValue } from "../../../../functions/practices/practice-test-value";
+import { practiceUpdate } from "../../../../functions/practices/practice-update";
 import { call } from "../../../formula/call";
 import { formula, type Expression, type Term } from "../../../formula/expression";
 import { quiet, whenNamed, whenNumbers } from "../../../formula/natives";

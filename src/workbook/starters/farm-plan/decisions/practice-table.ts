@@ -1,7 +1,7 @@
 import { limits } from "../../../../core/limits";
 import { practiceLimits } from "../../../../core/practices/practice-limits";
-import { breakEvenGain } from "../../../../functions/money";
-import { practiceOdds } from "../../../../functions/practices";
+import { breakEvenGain } from "../../../../functions/money/partial-budget";
+import { practiceOdds } from "../../../../functions/practices/practice-odds";
 import { call } from "../../../formula/call";
 import { formula } from "../../../formula/expression";
 import { whenNamed, whenNumbers } from "../../../formula/natives";

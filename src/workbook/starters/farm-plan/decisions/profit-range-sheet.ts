@@ -1,5 +1,5 @@
 import { riskLimits } from "../../../../core/risk/risk-limits";
-import { profitOdds, profitRange } from "../../../../functions/risk";
+import { profitOdds, profitRange } from "../../../../functions/money/risk";
 import { call } from "../../../formula/call";
 import { formula, type Expression, type Term } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";

@@ -1,4 +1,4 @@
-import { practicePick } from "../../../../functions/practices";
+import { practicePick } from "../../../../functions/practices/practice-pick";
 import { call } from "../../../formula/call";
 import { formula, type Expression, type Term } from "../../../formula/expression";
 import { practiceStack } from "./decision-headers";

@@ -1,4 +1,4 @@
-import { breakEvenPrice, breakEvenYield } from "../../../../functions/money";
+import { breakEvenPrice, breakEvenYield } from "../../../../functions/money/break-even";
 import { call } from "../../../formula/call";
 import { formula, joined, type Expression, type Term } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";

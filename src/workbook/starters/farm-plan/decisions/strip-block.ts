@@ -3,7 +3,7 @@ import { trialLimits } from "../../../../core/trials/trial-limits";
 import { marketYield } from "../../../../functions/harvest/shrink";
 import { trialLayout } from "../../../../functions/trials/trial-layout";
 import { trialStripYield } from "../../../../functions/trials/trial-strip-yield";
-import { bushelWeight } from "../../../../functions/units";
+import { bushelWeight } from "../../../../functions/units/convert";
 import { call } from "../../../formula/call";
 import { formula, type Expression, type Term } from "../../../formula/expression";
 import { whenNumbers } from "../../../formula/natives";

@@ -1,5 +1,5 @@
 import { trialLimits } from "../../../../core/trials/trial-limits";
-import { breakEvenGain } from "../../../../functions/money";
+import { breakEvenGain } from "../../../../functions/money/partial-budget";
 import { trialPairs } from "../../../../functions/trials/trial-pairs";
 import { trialSize } from "../../../../functions/trials/trial-size";
 import { call } from "../../../formula/call";

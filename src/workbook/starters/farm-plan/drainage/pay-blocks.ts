@@ -1,5 +1,11 @@
 import { capitalLimits } from "../../../../core/capital/capital-limits";
-import { investmentReturn, investmentValue, neededGain, paybackYears, yearlyCost } from "../../../../functions/capital";
+import {
+  investmentReturn,
+  investmentValue,
+  neededGain,
+  paybackYears,
+  yearlyCost,
+} from "../../../../functions/money/capital";
 import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
 import { quiet, whenNamed, whenNumbers } from "../../../formula/natives";
