@@ -67,17 +67,22 @@ export interface Example {
   readonly because: string;
 }
 
-/** One value a cell; ranges in its arguments are worked through and the answers spill. */
-export interface OneValueFunction<A extends Arguments, Result> extends Common<A, Result> {
-  readonly returns: { readonly shape: "one"; readonly unit: string; readonly says: string };
-  readonly value: (result: Result, values: ArgumentValues<A>) => number | string | boolean;
+/** What value gives, by the shape that is returned. */
+interface Answers {
+  one: number | string | boolean;
+  table: Matrix<CellOut>;
 }
 
-/** A whole table from one call. */
-export interface TableFunction<A extends Arguments, Result> extends Common<A, Result> {
-  readonly returns: { readonly shape: "table"; readonly unit: string; readonly says: string };
-  readonly value: (result: Result, values: ArgumentValues<A>) => Matrix<CellOut>;
+interface Declaration<A extends Arguments, Result, Shape extends keyof Answers> extends Common<A, Result> {
+  readonly returns: { readonly shape: Shape; readonly unit: string; readonly says: string };
+  readonly value: (result: Result, values: ArgumentValues<A>) => Answers[Shape];
 }
+
+/** One value a cell; ranges in its arguments are worked through and the answers spill. */
+export type OneValueFunction<A extends Arguments, Result> = Declaration<A, Result, "one">;
+
+/** A whole table from one call. */
+export type TableFunction<A extends Arguments, Result> = Declaration<A, Result, "table">;
 
 /** A declared function with its types forgotten, as the runner, registries and documentation use it. */
 export type WorksheetFunction = OneValueFunction<any, any> | TableFunction<any, any>; // eslint-disable-line @typescript-eslint/no-explicit-any -- the one place where argument types are erased
@@ -86,13 +91,9 @@ export type WorksheetFunction = OneValueFunction<any, any> | TableFunction<any, 
  * Declares a worksheet function. This is the only description of it: registration, metadata, input reading, error
  * sentences, documentation, forms and tests are all made from it.
  */
-export function worksheetFunction<const A extends Arguments, Result>(
-  declaration: OneValueFunction<A, Result>,
-): OneValueFunction<A, Result>;
-export function worksheetFunction<const A extends Arguments, Result>(
-  declaration: TableFunction<A, Result>,
-): TableFunction<A, Result>;
-export function worksheetFunction(declaration: WorksheetFunction): WorksheetFunction {
+export function worksheetFunction<const A extends Arguments, Result, Shape extends keyof Answers>(
+  declaration: Declaration<A, Result, Shape>,
+): Declaration<A, Result, Shape> {
   return declaration;
 }
 
