@@ -1,4 +1,4 @@
-import { allFunctions } from "../../../src/functions";
+import { allFunctions } from "../../src/functions";
 
 describe("the questions that find a function", () => {
   it.each(allFunctions.map((fn) => [fn.name, fn.asks ?? []] as const))(
