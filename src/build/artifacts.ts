@@ -1,7 +1,7 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { allFunctions } from "../functions";
-import { metadataFor } from "../functions/frame/metadata";
+import { helpPage, metadataFor } from "../functions/frame/metadata";
 import { functionPage } from "./help/function-page";
 import { sourcePage } from "./help/source-page";
 import { startPage } from "./help/start-page";
@@ -18,7 +18,7 @@ const dist = path.join(project, "dist");
 
 mkdirSync(path.join(dist, "help"), { recursive: true });
 write("help/index.html", startPage());
-write("help/functions.html", functionPage(allFunctions));
+write(helpPage, functionPage(allFunctions));
 write("help/sources.html", sourcePage(allFunctions));
 copyFileSync(path.join(__dirname, "help/help.css"), path.join(dist, "help/help.css"));
 writeIcons(path.join(dist, "assets"));

@@ -22,7 +22,7 @@ function filesUnder(folder: string): string[] {
 const shownAttributes = new Set(["aria-label", "title", "alt", "placeholder"]);
 
 /** Pieces of text in a file that a person would see. */
-export function shownWords(text: string): string[] {
+function shownWords(text: string): string[] {
   const file = ts.createSourceFile("file.tsx", text, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
   const found: string[] = [];
   const visit = (node: ts.Node): void => {

@@ -91,7 +91,7 @@ export class MixHolds {
 }
 
 /** Whether an amount stands at a limit, but for what the solver rounds off. */
-export function isAt(actualLbPerAc: number, limitLbPerAc: number): boolean {
+function isAt(actualLbPerAc: number, limitLbPerAc: number): boolean {
   return Math.abs(actualLbPerAc - limitLbPerAc) <= 1e-6 * Math.max(1, limitLbPerAc);
 }
 

@@ -35,7 +35,7 @@ export function priceAndTiming({ factors }: NitrogenRule, asked: Asked): Factors
 }
 
 /** Bushels' price over the pound's; null where neither is given, waits for the other where one is. */
-export function ratioOf({ priceNUsdPerLb, priceGrainUsdPerBu }: Omit<Asked, "timing">): number | null {
+function ratioOf({ priceNUsdPerLb, priceGrainUsdPerBu }: Omit<Asked, "timing">): number | null {
   if (priceNUsdPerLb === null && priceGrainUsdPerBu === null) return null;
   if (priceNUsdPerLb === null) refuse({ kind: "waiting", argument: "priceN" });
   if (priceGrainUsdPerBu === null) refuse({ kind: "waiting", argument: "priceGrain" });

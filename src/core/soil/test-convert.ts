@@ -33,7 +33,7 @@ export interface ConvertedTest {
 }
 
 /** Mehlich-3 P at and below which the published ways to Bray disagree too much to pick one. */
-export const disagreementPpm = 20;
+const disagreementPpm = 20;
 
 /**
  * A soil test on another extraction or basis, by a published equation and no other.

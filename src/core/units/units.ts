@@ -11,7 +11,7 @@
 // Exact by definition.
 export const meterPerFoot = 0.3048;
 export const kilogramPerPound = 0.453_592_37;
-export const cubicInchPerGallon = 231;
+const cubicInchPerGallon = 231;
 /** The Winchester bushel: a volume. The trade bushel is a weight and differs by crop. */
 export const cubicInchPerVolumeBushel = 2150.42;
 export const standardGravity = 9.806_65;
@@ -29,7 +29,7 @@ export const fluidOuncePerGallon = 128;
 export const pintPerGallon = 8;
 export const quartPerGallon = 4;
 export const secondPerMinute = 60;
-export const minutePerHour = 60;
+const minutePerHour = 60;
 export const hourPerDay = 24;
 
 // Derived.
@@ -49,8 +49,4 @@ export const footPerMinuteAtOneMph = footPerMile / minutePerHour;
 
 export function pctToFraction(pct: number): number {
   return pct / 100;
-}
-
-export function fractionToPct(fraction: number): number {
-  return fraction * 100;
 }

@@ -3,7 +3,7 @@ import { responseModels, type ResponseModelKey } from "../../core/curves/respons
 import { curveParameters } from "./curve-parameters";
 import { choice, listWithGaps, optional, quantity, vocabulary } from "../frame";
 
-export const responseModelWords = vocabulary<ResponseModelKey>("response model", responseModels);
+const responseModelWords = vocabulary<ResponseModelKey>("response model", responseModels);
 
 export const x = listWithGaps(quantity(curveLimits.rate, { says: "rate" }), {
   says: "rate of the input on each strip, such as lb N/ac or seeds/ac",

@@ -9,7 +9,7 @@ const listed: Readonly<Record<string, Word>> = Object.fromEntries([
   ...[...simpleUnits, ...namedCompounds].map(({ label, also }) => [label, { label, also }] as const),
 ]);
 
-export const unitWords: Vocabulary<string> = {
+const unitWords: Vocabulary<string> = {
   ...vocabulary<string>("unit", listed),
   find: (text) => readUnit(text)?.label,
 };

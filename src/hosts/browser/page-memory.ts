@@ -18,7 +18,7 @@ export interface PageMemory {
   readonly sheets: Readonly<Record<string, SheetMemory>>;
 }
 
-export const noMemory: PageMemory = { starter: "", title: "", sheets: {} };
+const noMemory: PageMemory = { starter: "", title: "", sheets: {} };
 
 const memoryKey = "loamsheet";
 

@@ -28,7 +28,7 @@ interface TextLook {
   readonly turn?: number;
 }
 
-export const ink = "#22282e";
+const ink = "#22282e";
 export const quietInk = "#5b646c";
 
 export function svgText(text: string, x: number, y: number, look: TextLook): string {

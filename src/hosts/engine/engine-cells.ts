@@ -51,7 +51,7 @@ function toValueObject(cell: CellOut): BaseValueObject {
 const errorTypes: ReadonlyMap<string, ErrorType> = new Map(Object.values(ErrorType).map((type) => [type, type]));
 
 /** The engine's error of this code; #VALUE! for one it does not know. */
-export function errorTypeOf(code: string): ErrorType {
+function errorTypeOf(code: string): ErrorType {
   return errorTypes.get(code) ?? ErrorType.VALUE;
 }
 

@@ -108,7 +108,7 @@ function planned({ style, link }: CellPlan): PlannedCell {
 }
 
 /** What a cell holds, in the engine's terms; text stays text even where it looks like a number. */
-export function contentData(content: CellPlan["content"]): ICellData {
+function contentData(content: CellPlan["content"]): ICellData {
   if (content === undefined) return {};
   if (typeof content === "number") return { v: content, t: CellValueType.NUMBER };
   if (typeof content === "boolean") return { v: content ? 1 : 0, t: CellValueType.BOOLEAN };

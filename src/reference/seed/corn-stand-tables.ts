@@ -273,4 +273,3 @@ export const cornStandTables = {
   },
 } as const satisfies Record<string, DateStandTable>;
 
-export type CornStandTableKey = keyof typeof cornStandTables;

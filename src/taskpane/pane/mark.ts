@@ -4,7 +4,7 @@ import { drawing } from "./element";
  * The mark beside the name: one worksheet cell cut through a soil profile. The same shapes as the icons; a test
  * holds the two together. Its two tones come from the stylesheet.
  */
-export const markLayers = {
+const markLayers = {
   topsoil:
     "4,4 60,4 60,19.61 56.5,18.61 53,17.95 49.5,17.72 46,17.94 42.5,18.57 39,19.56 35.5,20.76 32,22.04 28.5,23.24 25,24.2 21.5,24.81 18,25 14.5,24.73 11,24.05 7.5,23.04 4,21.82",
   parent:

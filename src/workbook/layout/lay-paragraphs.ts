@@ -21,7 +21,7 @@ export function layParagraphs(block: ParagraphsBlock, { top, width, names }: Gro
 }
 
 /** Breaks a text between words into lines of at most this many characters. */
-export function broken(text: string, width: number): string[] {
+function broken(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = "";
   for (const word of text.split(" ")) {

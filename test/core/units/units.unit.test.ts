@@ -13,9 +13,8 @@ describe("conversion factors", () => {
     expect(units.footPerMinuteAtOneMph).toBe(88); // 5280 / 60
     expect(units.secondPerHour).toBe(3600);
   });
-  it("turn percent points into a share and back", () => {
+  it("turn percent points into a share", () => {
     expect(units.pctToFraction(15.5)).toBeCloseTo(0.155, 15);
-    expect(units.fractionToPct(0.155)).toBeCloseTo(15.5, 13);
   });
 });
 

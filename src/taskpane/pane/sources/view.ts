@@ -29,7 +29,7 @@ export function sourcesView(state: PaneState): HTMLElement {
 }
 
 /** Sources that a function names, by publisher and title. */
-export function citedSources(): readonly SourceKey[] {
+function citedSources(): readonly SourceKey[] {
   const cited = new Set(allFunctions.flatMap((fn) => fn.sources));
   const line = (key: SourceKey): string => {
     const { publisher, title }: Source = sources[key];

@@ -51,7 +51,7 @@ export function layoutFor(form: TrialForm, seed: number): Made {
 }
 
 /** Width or length of a strip; a blank one is left open. */
-export function readSide(form: TrialForm, side: "width" | "length"): Read {
+function readSide(form: TrialForm, side: "width" | "length"): Read {
   return readNumber(say[side], form[side], side === "width" ? trialLimits.width : trialLimits.feet);
 }
 

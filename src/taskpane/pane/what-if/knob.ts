@@ -53,7 +53,7 @@ export function knob(quantity: Quantity, state: PaneState): HTMLElement {
   );
 }
 
-export function knobId(quantity: Quantity): string {
+function knobId(quantity: Quantity): string {
   return `what-if-${quantity}`;
 }
 

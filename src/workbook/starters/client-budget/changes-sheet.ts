@@ -17,7 +17,7 @@ const own = proposals.own;
 const price = ofClientCrop(cropOfClientField(own("field")), "price");
 const perBushel = ofClientCrop(cropOfClientField(own("field")), "costPerBushel");
 
-export const decisions = ["yes", "test", "no"] as const;
+const decisions = ["yes", "test", "no"] as const;
 
 export function changesSheet(context: ClientContext): SheetModel {
   return {

@@ -12,7 +12,7 @@ import { choiceLimits } from "../choices";
 import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
 
-export const clientList = headersOf("ClientList", {
+const clientList = headersOf("ClientList", {
   client: "Client",
   field: "Field",
   acres: "Acres",

@@ -14,7 +14,7 @@ export interface Trial {
 }
 
 /** Keys of the trial sheets, in order. */
-export const trialSheetKeys = ["trial-1", "trial-2"] as const;
+const trialSheetKeys = ["trial-1", "trial-2"] as const;
 
 export function trialsOf({ trials }: DecisionContext): Trial[] {
   return trialSheetKeys.map((key, index) => ({

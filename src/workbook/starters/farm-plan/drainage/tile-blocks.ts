@@ -14,7 +14,7 @@ import { drainageExample, drainageTerms } from "../../../scenario/drainage-examp
 import type { FarmContext } from "../farm-context";
 import { fieldTable } from "../headers";
 
-export const tile = (key: string) => place(`tile.${key}`);
+const tile = (key: string) => place(`tile.${key}`);
 export const job = (key: string) => place(`job.${key}`);
 const site = {
   depth: tile("depth"),

@@ -13,7 +13,7 @@ import type { StarterCrop } from "../../../scenario/crop-examples";
 import { protectionExamples, type ProtectionPass } from "../../../scenario/protection-examples";
 import { ingredientNames, programTables } from "./protection-headers";
 
-export const programRows = 7;
+const programRows = 7;
 export const passWords: readonly ProtectionPass[] = ["burndown", "at planting", "early post", "late post"];
 export const sprayer = (key: string) => place(`sprayer.${key}`);
 
