@@ -1,29 +1,19 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { makeSheets } from "../../../src/taskpane/pane/clients/make-clients";
 import { readClientList } from "../../../src/workbook/starters/client-list";
 import { clientRows, head } from "../../taskpane/clients/client-rows";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
 
-let office: GenuineOffice;
-
-beforeAll(async () => {
-  office = await loadOffice(12);
-  makeGlobal(office);
-});
-afterAll(() => office.close());
+const excel = excelInTest(12);
 
 const choices = { guide: "IN-MI-OH", preparedBy: "A. Adviser", preparedOn: 46_000, note: "Read twice.", asGroup: true };
 
 it("reads a list in Excel, makes the sheets of twelve clients, and takes them away without a trace", async () => {
-  const workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
+  const { workbook, host } = excel.open();
   const sheet = workbook.Worksheets.Add("Growers");
   const rows = [head, ...clientRows(12)];
   sheet.GetRange(`A1:J${rows.length}`).Formulas = rows.map((row) => row.map((value) => value ?? ""));
   const before = workbook.picture();
 
-  const host = excelHost();
   const { sheets } = await host.readSheets();
   const list = sheets.map(readClientList).find((found) => found !== undefined);
   expect(list?.clients.map(({ name, problems }) => [name, problems])).toEqual(
@@ -41,7 +31,7 @@ it("reads a list in Excel, makes the sheets of twelve clients, and takes them aw
   expect(cells("Client 12 Client")).toEqual(expect.arrayContaining(["Client 12", "A. Adviser", 46_000, "Read twice."]));
   expect(cells("Client 12 Fields today")).toEqual(expect.arrayContaining(["North", "South", 80, 52]));
 
-  const requests = workbook.requests.filter((body) => !isCleaningUp(body));
+  const requests = workbook.asked;
   for (const request of requests) expect(Buffer.byteLength(JSON.stringify(request))).toBeLessThan(5_000_000);
 
   await host.remove({

@@ -1,27 +1,19 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { FillProgress, WorkbookHost } from "../../../src/hosts/port";
 import { cell, plan, sheet } from "../small-plan";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
 import { richPlan } from "./rich-plan";
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let host: WorkbookHost;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 beforeEach(() => {
-  workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
-  host = excelHost();
+  ({ workbook, host } = excel.open());
 });
 
 const contentAt = (name: string, row: number, column: number) => workbook.sheet(name).cells.at(row, column)?.content;
-const requests = () => workbook.requests.filter((request) => !isCleaningUp(request));
+const requests = () => workbook.asked;
 
 describe("filling a workbook", () => {
   it("adds the sheets after those that are there and shows the first of them", async () => {
@@ -154,8 +146,7 @@ describe("filling a workbook", () => {
     await host.fill(richPlan, { protect: false });
     expect(workbook.sheet("Fields").protectedWith).toBeUndefined();
 
-    workbook = new MemoryWorkbook();
-    answerRequests(office, workbook.answer);
+    ({ workbook, host } = excel.open());
     await host.fill(richPlan, { protect: true });
     const { protectedWith, formats } = workbook.sheet("Fields");
     expect(protectedWith).toMatchObject({ allowFormatColumns: true });
@@ -196,7 +187,7 @@ describe("what is asked of Excel", () => {
   });
 
   it("is one step of Undo where Excel offers that and nothing is locked", async () => {
-    const run = jest.spyOn(office.window.Excel, "run");
+    const run = jest.spyOn(excel.office.window.Excel, "run");
     await host.fill(richPlan, { protect: false });
     expect(run.mock.calls[0]?.[0]).toMatchObject({ mergeUndoGroup: true, delayForCellEdit: true });
     await host.remove({ starter: "trial", sheets: ["Fields", "Prices list"], names: ["Price_factor"] });

@@ -90,12 +90,6 @@ export function answerRequests({ window }: GenuineOffice, answer: Answer): void 
   };
 }
 
-/** Whether a request only lets go of ranges, which the library sends on its own some time after the work. */
-export function isCleaningUp({ Actions }: RequestBody): boolean {
-  const letsGo = (name: string) => name === "_RemoveReference";
-  return Actions.some(({ Name }) => letsGo(Name)) && Actions.every(({ Name }) => Name === "" || letsGo(Name));
-}
-
 /** A request as it crosses to another process. */
 function plain(body: unknown): RequestBody {
   return JSON.parse(JSON.stringify(body)) as RequestBody; // the library's own protocol

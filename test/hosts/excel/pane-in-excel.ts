@@ -1,7 +1,7 @@
 import "./page-globals";
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { mountPane, type Pane, type PaneEnvironment } from "../../../src/taskpane/pane";
-import { answerRequests, isCleaningUp, type GenuineOffice } from "./genuine-office";
+import { answerRequests, type GenuineOffice } from "./genuine-office";
 import type { MemoryWorkbook } from "./memory/memory-workbook";
 
 /** The pane on the page of the test, talking to a workbook in memory through the genuine library. */
@@ -69,7 +69,7 @@ export class PaneInExcel {
     let before = "";
     for (let calm = 0, tries = 0; calm < 3 && tries < 2000; tries++) {
       await new Promise((done) => setTimeout(done, 10));
-      const now = `${this.workbook.requests.filter((body) => !isCleaningUp(body)).length} ${this.text()}`;
+      const now = `${this.workbook.asked.length} ${this.text()}`;
       calm = now === before ? calm + 1 : 0;
       before = now;
     }

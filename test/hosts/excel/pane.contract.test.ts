@@ -1,20 +1,14 @@
 import { PaneInExcel } from "./pane-in-excel";
 import { allFunctions } from "../../../src/functions";
 import { register } from "../../../src/hosts/excel/register";
-import { loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
+import { excelInTest } from "./excel-in-test";
 import { MemoryWorkbook } from "./memory/memory-workbook";
 
 jest.setTimeout(120_000);
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let pane: PaneInExcel;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 
 /** Fields with crops and yields, and what stands beside them. */
 beforeEach(() => {
@@ -28,7 +22,7 @@ beforeEach(() => {
   // Bulletin 974: 0.20 lb K2O a bushel of corn, 1.15 lb a bushel of soybean.
   fields.shown.set("1,3", 40).set("2,3", 69);
   fields.Tables.Add("A1:D3", true).Name = "FieldList";
-  pane = new PaneInExcel(office, workbook);
+  pane = new PaneInExcel(excel.office, workbook);
 });
 
 const contentAt = (sheet: string, row: number, column: number) => workbook.sheet(sheet).cells.at(row, column)?.content;
@@ -230,7 +224,7 @@ describe("many clients", () => {
 
 describe("the check of Loamsheet itself", () => {
   it("counts the functions that the library was given", async () => {
-    register(allFunctions, office.window.CustomFunctions);
+    register(allFunctions, excel.office.window.CustomFunctions);
     await pane.open("about");
     await pane.press("Check Loamsheet");
     expect(pane.text()).toContain(`Functions registered: ${allFunctions.length} of ${allFunctions.length}.`);

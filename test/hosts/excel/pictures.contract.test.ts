@@ -1,19 +1,12 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { readPictures } from "../../../src/taskpane/pane/charts/workbook-pictures";
 import { ledgerPicture } from "../../../src/taskpane/pane/pictures/facts";
 import type { Picture } from "../../../src/workbook/pictures/picture";
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";
 import { cell, plan, sheet } from "../small-plan";
-import { answerRequests, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
 
-let office: GenuineOffice;
-
-beforeAll(async () => {
-  office = await loadOffice(12);
-  makeGlobal(office);
-});
-afterAll(() => office.close());
+const excel = excelInTest(12);
 
 /** A ledger with figures typed into it, and the acre of a person, in Excel. */
 const own = plan([
@@ -37,9 +30,7 @@ const own = plan([
 ]);
 
 async function openExcel() {
-  const workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
-  const host = excelHost();
+  const { workbook, host } = excel.open();
   await host.fill(own, { protect: false });
   await host.show("Sheet1!A1");
   return { workbook, host, before: workbook.picture() };

@@ -1,24 +1,16 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { WorkbookHost } from "../../../src/hosts/port";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let host: WorkbookHost;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 beforeEach(() => {
-  workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
-  host = excelHost();
+  ({ workbook, host } = excel.open());
 });
 
-const requests = () => workbook.requests.filter((request) => !isCleaningUp(request)).length;
+const requests = () => workbook.asked.length;
 
 describe("reading the whole workbook", () => {
   it("gives cells, tables and names of every sheet in sight, with three requests", async () => {

@@ -1,21 +1,12 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { HostError, type WorkbookHost } from "../../../src/hosts/port";
-import { answerRequests, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let host: WorkbookHost;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 beforeEach(() => {
-  workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
-  host = excelHost();
+  ({ workbook, host } = excel.open());
   const sheet = workbook.Worksheets.Add("Potash plan");
   sheet.GetRange("A1:B3").Formulas = [
     ["Field", "Rate"],
@@ -113,7 +104,7 @@ describe("a change of the selection", () => {
     const listener = jest.fn();
     await host.onSelectionChange(listener);
     expect(listener).not.toHaveBeenCalled();
-    office.select();
+    excel.office.select();
     await new Promise((resolve) => setTimeout(resolve, 20));
     expect(listener).toHaveBeenCalledTimes(1);
   });

@@ -1,21 +1,15 @@
 import { PaneInExcel } from "./pane-in-excel";
-import { loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
+import { excelInTest } from "./excel-in-test";
 import { MemoryWorkbook } from "./memory/memory-workbook";
 
 jest.setTimeout(120_000);
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let pane: PaneInExcel;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 beforeEach(() => {
   workbook = new MemoryWorkbook();
-  pane = new PaneInExcel(office, workbook);
+  pane = new PaneInExcel(excel.office, workbook);
 });
 
 const removal = '=LOAM.REMOVAL("corn",200,"K2O")';

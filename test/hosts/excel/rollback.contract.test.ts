@@ -1,34 +1,27 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import { HostError } from "../../../src/hosts/port";
 import { makeSheets } from "../../../src/taskpane/pane/clients/make-clients";
 import { readClientList } from "../../../src/workbook/starters/client-list";
 import { clientRows, head } from "../../taskpane/clients/client-rows";
 import { cell, plan, sheet } from "../small-plan";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
+import { isCleaningUp } from "./memory/request-processor";
 import { richPlan } from "./rich-plan";
 
 jest.setTimeout(180_000);
 
-let office: GenuineOffice;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
+const excel = excelInTest();
 
 /** A workbook with something of its own in it, and Excel open on it. */
 function openWorkbook() {
-  const workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
+  const { workbook, host } = excel.open();
   const own = workbook.sheet("Sheet1");
   own.GetRange("A1:B2").Formulas = [
     ["Mine", 1],
     ["=B1*2", true],
   ];
   workbook.Names.Add("My_name", own.GetRange("B1"), "");
-  return { workbook, host: excelHost() };
+  return { workbook, host };
 }
 
 async function failureOf(work: Promise<unknown>): Promise<HostError> {
@@ -92,7 +85,7 @@ describe("a fill that fails", () => {
     const { workbook, host } = openWorkbook();
     workbook.failAt = { request: 2, action: 3 };
     const answer = workbook.answer;
-    answerRequests(office, (body) => {
+    excel.answer((body) => {
       const writing = workbook.requests.length < 3;
       return writing
         ? answer(body)
@@ -156,7 +149,7 @@ describe("a write that fails", () => {
     const { workbook, host } = withTexts();
     workbook.failAt = { request: 1, action: 4 };
     const { answer } = workbook;
-    answerRequests(office, (body) =>
+    excel.answer((body) =>
       workbook.requests.length < 2
         ? answer(body)
         : { Results: [], Error: { Code: "ServiceNotAvailable", Message: "", Location: "" } },
@@ -264,7 +257,7 @@ describe("a plan whose names are taken", () => {
     const before = workbook.picture();
     expect((await failureOf(host.fill(richPlan, { protect: false }))).message).toMatch(sentence);
     expect(workbook.picture()).toBe(before);
-    expect(workbook.requests.filter((body) => !isCleaningUp(body))).toHaveLength(1);
+    expect(workbook.asked).toHaveLength(1);
   });
 
   it("is seen beforehand", async () => {

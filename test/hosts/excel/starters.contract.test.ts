@@ -1,17 +1,10 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { CellPlan } from "../../../src/workbook/plan";
 import { choiceLimits, defaultChoices, starters } from "../../../src/workbook/starters";
 import { makePlan } from "../../../src/workbook/starters/make-plan";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
+import { excelInTest } from "./excel-in-test";
 import { MemoryWorkbook } from "./memory/memory-workbook";
 
-let office: GenuineOffice;
-
-beforeAll(async () => {
-  office = await loadOffice(11);
-  makeGlobal(office);
-});
-afterAll(() => office.close());
+const excel = excelInTest(11);
 
 const sizes = [
   ["with the example farm", defaultChoices],
@@ -33,8 +26,7 @@ describe.each(cases)("%s %s", (_title, _size, starter, choices) => {
   const before = workbook.picture();
 
   it("arrives in Excel cell for cell, in at most six requests of less than 5 MB", async () => {
-    answerRequests(office, workbook.answer);
-    const host = excelHost();
+    const { host } = excel.open(workbook);
     await host.taken();
     await host.fill(plan, { protect: true });
 
@@ -56,13 +48,13 @@ describe.each(cases)("%s %s", (_title, _size, starter, choices) => {
       expect([name, filled.length]).toEqual([name, cells.filter((cell) => (contentOf(cell) ?? "") !== "").length]);
     }
 
-    const requests = workbook.requests.filter((body) => !isCleaningUp(body));
+    const requests = workbook.asked;
     expect(requests.length).toBeLessThanOrEqual(6);
     for (const request of requests) expect(Buffer.byteLength(JSON.stringify(request))).toBeLessThan(5_000_000);
   });
 
   it("goes again without a trace", async () => {
-    await excelHost().remove({
+    await excel.open(workbook).host.remove({
       starter: plan.starter,
       sheets: plan.sheets.map(({ name }) => name),
       names: plan.names.map(({ name }) => name),

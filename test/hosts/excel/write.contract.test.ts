@@ -1,21 +1,12 @@
-import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { WorkbookHost } from "../../../src/hosts/port";
-import { answerRequests, isCleaningUp, loadOffice, makeGlobal, type GenuineOffice } from "./genuine-office";
-import { MemoryWorkbook } from "./memory/memory-workbook";
+import { excelInTest } from "./excel-in-test";
+import type { MemoryWorkbook } from "./memory/memory-workbook";
 
-let office: GenuineOffice;
+const excel = excelInTest();
 let workbook: MemoryWorkbook;
 let host: WorkbookHost;
-
-beforeAll(async () => {
-  office = await loadOffice();
-  makeGlobal(office);
-});
-afterAll(() => office.close());
 beforeEach(() => {
-  workbook = new MemoryWorkbook();
-  answerRequests(office, workbook.answer);
-  host = excelHost();
+  ({ workbook, host } = excel.open());
   workbook.Worksheets.Add("Quick what if").GetRange("A1:B4").Formulas = [
     ["Yield", 190],
     ["Price", 4.35],
@@ -37,7 +28,7 @@ describe("writing over typed values", () => {
       "typedValues",
     );
     expect([at(0, 1), at(1, 1), at(2, 1)]).toEqual([205, 4.6, "=B1*B2"]);
-    expect(workbook.requests.filter((request) => !isCleaningUp(request))).toHaveLength(2);
+    expect(workbook.asked).toHaveLength(2);
   });
 
   it.each(["B3", "B4"])("leaves all as it was when %s holds a formula", async (cell) => {

@@ -1,6 +1,6 @@
 import type { MemoryRange } from "./memory-range";
 import { MemorySheet } from "./memory-sheet";
-import { Refusal, RequestProcessor, type RequestBody, type ResponseBody } from "./request-processor";
+import { isCleaningUp, Refusal, RequestProcessor, type RequestBody, type ResponseBody } from "./request-processor";
 
 class MemoryName {
   constructor(
@@ -84,6 +84,11 @@ export class MemoryWorkbook {
     const request = this.requests.push(body) - 1;
     return this.processor.process(body, request === this.failAt.request ? this.failAt.action : Infinity);
   };
+
+  /** Requests that ask for something; those by which the library lets go of ranges are left out. */
+  get asked(): RequestBody[] {
+    return this.requests.filter((body) => !isCleaningUp(body));
+  }
 
   GetSelectedRange(): MemoryRange {
     const { sheet, address } = this.selected;

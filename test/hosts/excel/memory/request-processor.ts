@@ -33,6 +33,12 @@ export interface ResponseBody {
   readonly Error?: { readonly Code: string; readonly Message: string; readonly Location: string };
 }
 
+/** Whether a request only lets go of ranges, which the library sends on its own some time after the work. */
+export function isCleaningUp({ Actions }: RequestBody): boolean {
+  const letsGo = (name: string) => name === "_RemoveReference";
+  return Actions.some(({ Name }) => letsGo(Name)) && Actions.every(({ Name }) => Name === "" || letsGo(Name));
+}
+
 /** Refused by the spreadsheet, with the code Excel would give. */
 export class Refusal extends Error {
   constructor(
