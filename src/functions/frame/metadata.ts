@@ -2,7 +2,7 @@ import type { Argument } from "./arguments";
 import type { WorksheetFunction } from "./declaration";
 import type { Vocabulary } from "./vocabulary";
 
-/** Where the generated pages live, relative to the page that opens them. */
+/** The page that is made of all functions, relative to the site. */
 export const helpPage = "help/functions.html";
 
 /** The registration file a spreadsheet reads: what each function and argument is called. */

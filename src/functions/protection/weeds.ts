@@ -41,6 +41,38 @@ const fade = optional(
   "asked for when the weeds come up on another day",
 );
 
+interface CurveAsTyped {
+  readonly slope: WeedSlope;
+  readonly ceiling: number | null;
+  readonly daysAfterCrop: number;
+  readonly fade: number | null;
+}
+
+interface TreatmentAsTyped {
+  readonly yield: number;
+  readonly control: number;
+  readonly price: number;
+  readonly cost: number;
+}
+
+function curveOf(values: CurveAsTyped) {
+  return {
+    slope: values.slope,
+    ceilingPct: values.ceiling,
+    daysAfterCrop: values.daysAfterCrop,
+    fadePerDay: values.fade,
+  };
+}
+
+function treatmentOf(values: TreatmentAsTyped) {
+  return {
+    yieldBuPerAc: values.yield,
+    controlPct: values.control,
+    priceUsdPerBu: values.price,
+    costUsdPerAc: values.cost,
+  };
+}
+
 export const weedLoss = worksheetFunction({
   name: "WEEDLOSS",
   family: "protection",
@@ -51,14 +83,7 @@ export const weedLoss = worksheetFunction({
   sources: ["cousens-1985", "cousens-1987", "alms-2016"],
   cautions: [labelLaw, singleStudies],
   example: { call: [4, 3.2, 56], gives: 10.42, because: "by hand: 3.2 × 4 / (1 + 12.8 / 56) = 12.8 / 1.22857" },
-  compute: (values) =>
-    weedLossOf({
-      density: values.density,
-      slope: values.slope,
-      ceilingPct: values.ceiling,
-      daysAfterCrop: values.daysAfterCrop,
-      fadePerDay: values.fade,
-    }),
+  compute: (values) => weedLossOf({ density: values.density, ...curveOf(values) }),
   value: (result) => result.lossPct,
   working: (result) => [
     ...curveLines(result.curve),
@@ -101,14 +126,8 @@ export const weedBenefit = worksheetFunction({
   compute: (values) =>
     weedBenefitOf({
       density: values.density,
-      slope: values.slope,
-      yieldBuPerAc: values.yield,
-      controlPct: values.control,
-      priceUsdPerBu: values.price,
-      costUsdPerAc: values.cost,
-      ceilingPct: values.ceiling,
-      daysAfterCrop: values.daysAfterCrop,
-      fadePerDay: values.fade,
+      ...treatmentOf(values),
+      ...curveOf(values),
     }),
   value: (result) => result.netUsdPerAc,
   working: (result) => [
@@ -151,17 +170,7 @@ export const weedThreshold = worksheetFunction({
     gives: 2.174,
     because: "by hand: cost is 4 % of $500; 2 × d / (1 + 2 × d / 50) = 4 where d = 4 / (2 × (1 − 4 / 50)) = 2.174",
   },
-  compute: (values) =>
-    weedThresholdOf({
-      slope: values.slope,
-      yieldBuPerAc: values.yield,
-      controlPct: values.control,
-      priceUsdPerBu: values.price,
-      costUsdPerAc: values.cost,
-      ceilingPct: values.ceiling,
-      daysAfterCrop: values.daysAfterCrop,
-      fadePerDay: values.fade,
-    }),
+  compute: (values) => weedThresholdOf({ ...treatmentOf(values), ...curveOf(values) }),
   value: (result) => result.density,
   working: (result) => [
     ...curveLines(result.curve),
