@@ -13,6 +13,8 @@ const passes = fc.array(
   { maxLength: 8 },
 );
 const coverPct = fc.double({ min: 0, max: 100, noNaN: true });
+/** Binary dust: a middle may end a last digit beside ends that are the same. */
+const dust = 1e-9;
 const kind = fc.constantFrom("fragile", "nonFragile");
 const lengthFt = fc.double({ min: 15, max: 900, noNaN: true });
 const steepnessPct = fc.double({ min: 0.1, max: 50, noNaN: true });
@@ -22,7 +24,7 @@ describe("cover left", () => {
     fc.assert(
       fc.property(coverPct, passes, kind, (start, list, residue) => {
         const { low, middle, high } = coverLeft({ start: { coverPct: start }, passes: list, kind: residue }).coverPct;
-        expect(0 <= low && low <= middle && middle <= high && high <= start).toBe(true);
+        expect(0 <= low && low <= middle + dust && middle <= high + dust && high <= start + dust).toBe(true);
       }),
     );
   });
