@@ -52,3 +52,8 @@ export class FormulaError extends Error {
 export function refuse(fault: Fault): never {
   throw new FormulaError(fault);
 }
+
+/** An input that the method at hand cannot do without: its value, or else the fault that waits for it. */
+export function needed<T>(argument: string, value: T | null | undefined): T {
+  return value ?? refuse({ kind: "waiting", argument });
+}

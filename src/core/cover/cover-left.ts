@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within } from "../limit";
 import type { CropKey } from "../../reference/crops";
 import { coverKept, type CoverPassKey } from "../../reference/cover/tillage-residue";
@@ -55,7 +55,7 @@ export interface CoverLeftInput {
  */
 export function coverLeft({ start, passes, kind }: CoverLeftInput): CoverLeft {
   const from = startOf(start);
-  const residueKind = kind ?? from.published?.kind ?? refuse({ kind: "waiting", argument: "residueKind" });
+  const residueKind = kind ?? needed("residueKind", from.published?.kind);
   const steps: CoverStep[] = [];
   let cover: CoverRange = { low: from.coverPct, middle: from.coverPct, high: from.coverPct };
   for (const pass of passes) {

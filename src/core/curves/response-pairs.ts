@@ -1,6 +1,6 @@
-import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { curveLimits, mostPairs } from "./curve-limits";
 
 /** Rates with the yields they gave; null keeps the place of a blank cell. */
@@ -20,13 +20,7 @@ export interface ResponsePairs {
 
 /** Checks the pairs of a trial and puts them in order. Arguments are named x and y, as the sheet names them. */
 export function responsePairs({ rates, yieldsBuPerAc }: TrialPairs): ResponsePairs {
-  if (rates.length !== yieldsBuPerAc.length) {
-    refuse({
-      kind: "sizesDiffer",
-      first: { argument: "x", size: countInWords(rates.length, "cell") },
-      second: { argument: "y", size: countInWords(yieldsBuPerAc.length, "cell") },
-    });
-  }
+  sameLength("x", rates, "y", yieldsBuPerAc);
   const pairs: { rate: number; yieldBuPerAc: number }[] = [];
   let leftOut = 0;
   rates.forEach((rate, index) => {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within } from "../limit";
 import { squareFootPerAcre } from "../units/units";
 import { drainageLimits } from "./drainage-limits";
@@ -53,8 +53,7 @@ export function tileCost(job: TileJob): TileCost {
   within("fixedCost", job.fixedUsd, drainageLimits.fixedCost);
   if (job.acres !== null) within("acres", job.acres, drainageLimits.acresDrained);
 
-  const mainUsd =
-    job.mainFt === 0 ? 0 : job.mainFt * (job.mainUsdPerFt ?? refuse({ kind: "waiting", argument: "mainPrice" }));
+  const mainUsd = job.mainFt === 0 ? 0 : job.mainFt * needed("mainPrice", job.mainUsdPerFt);
   const isShared = mainUsd + job.fixedUsd > 0;
   if (isShared && job.acres === null) refuse({ kind: "waiting", argument: "acres" });
   const over = job.acres ?? 1;

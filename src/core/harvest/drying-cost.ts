@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed } from "../fault";
 import { within } from "../limit";
 import { gasPerPoint, type GasRuleKey } from "../../reference/harvest/drying";
 import type { Cited } from "../../reference/table";
@@ -63,7 +63,7 @@ export function dryingCost(work: DryingWork): DryingCost {
 function fanCost({ fanKwhPerBu, powerPriceUsdPerKwh }: DryingWork): number {
   if (powerPriceUsdPerKwh !== null) within("powerPrice", powerPriceUsdPerKwh, harvestLimits.powerPrice);
   if (fanKwhPerBu === 0) return 0;
-  return fanKwhPerBu * (powerPriceUsdPerKwh ?? refuse({ kind: "waiting", argument: "powerPrice" }));
+  return fanKwhPerBu * needed("powerPrice", powerPriceUsdPerKwh);
 }
 
 function gasOf(use: GasUse): { galPerBuPoint: number; cited: readonly Cited[] } {

@@ -1,6 +1,7 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
 import type { Cited } from "../../reference/table";
+import { sameLength } from "../same-length";
 import { harvestLimits } from "./harvest-limits";
 import { storageDays } from "./storage-days";
 
@@ -32,8 +33,8 @@ export function storageUsed({ days, moisturesPct, temperaturesF }: StoragePeriod
   if (days.length > mostPeriods) {
     refuse({ kind: "tooLarge", argument: "days", received: days.length, max: mostPeriods });
   }
-  sameLength("moistures", moisturesPct, days);
-  sameLength("temperatures", temperaturesF, days);
+  if (moisturesPct.length !== 1) sameLength("days", days, "moistures", moisturesPct);
+  if (temperaturesF.length !== 1) sameLength("days", days, "temperatures", temperaturesF);
   const cited = new Set<Cited>();
   const periods = days.map((held, index) => {
     within("days", held, harvestLimits.daysStored);
@@ -51,13 +52,4 @@ export function storageUsed({ days, moisturesPct, temperaturesF }: StoragePeriod
 /** One value stands for every period. */
 function pick(values: readonly number[], index: number): number {
   return values[values.length === 1 ? 0 : index] ?? Number.NaN;
-}
-
-function sameLength(argument: string, values: readonly number[], days: readonly number[]): void {
-  if (values.length === 1 || values.length === days.length) return;
-  refuse({
-    kind: "sizesDiffer",
-    first: { argument: "days", size: String(days.length) },
-    second: { argument, size: String(values.length) },
-  });
 }

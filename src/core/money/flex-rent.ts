@@ -1,5 +1,5 @@
 import { leaseForms, type LeaseForm, type LeaseFormKey } from "../../reference/money/lease-forms";
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within, type Limit } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -81,10 +81,6 @@ function yieldRatio({ yieldBuPerAc, baseYieldBuPerAc }: FlexRentInput): number {
 
 function priceRatio({ priceUsdPerBu, basePriceUsdPerBu }: FlexRentInput): number {
   return priceUsdPerBu / aboveZero("basePrice", needed("basePrice", basePriceUsdPerBu));
-}
-
-function needed(argument: string, value: number | null): number {
-  return value ?? refuse({ kind: "waiting", argument });
 }
 
 function aboveZero(argument: string, value: number): number {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import {
@@ -169,13 +169,13 @@ function creditOf(rule: NitrogenRule, input: NitrogenNeedInput): LegumeCredit | 
 }
 
 function startLb(rule: NitrogenRule, { guidelineLbPerAc, criticalPpm }: NitrogenNeedInput): number {
-  if (rule.startsFrom) return guidelineLbPerAc ?? refuse({ kind: "waiting", argument: "guidelineRate" });
+  if (rule.startsFrom) return needed("guidelineRate", guidelineLbPerAc);
   if (rule.usualCritical !== undefined) return (criticalPpm ?? rule.usualCritical) * (rule.nitrate?.lbPerUnit ?? 0);
   return rule.constant;
 }
 
 function tillageLb(lb: Readonly<Record<TillageKey, number>>, tillage: TillageKey | null): number {
-  return lb[tillage ?? refuse({ kind: "waiting", argument: "tillage" })];
+  return lb[needed("tillage", tillage)];
 }
 
 function checkRange(

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { legumes, oatGroup2, oatMinnesota, previousCrops, type PreviousKey } from "../../reference/nitrogen";
 import type { Cited } from "../../reference/table";
 
@@ -13,8 +13,8 @@ type OatRow = (typeof oatMinnesota.rows)[number];
 
 /** Rate of the eastern Minnesota oat table. Whole bushels are classified, upper bounds belong to their class. */
 export function oatTableRate(question: OatQuestion): { readonly lbPerAc: number; readonly cited: readonly Cited[] } {
-  const previous = question.previous ?? refuse({ kind: "waiting", argument: "previousCrop" });
-  const organicPct = question.organicMatterPct ?? refuse({ kind: "waiting", argument: "organicMatter" });
+  const previous = needed("previousCrop", question.previous);
+  const organicPct = needed("organicMatter", question.organicMatterPct);
   const bushels = Math.round(question.yieldGoal);
   if (bushels < oatMinnesota.least) {
     refuse({

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within } from "../limit";
 import type { NitrateTerm, NitrogenRule, TextureKey } from "../../reference/nitrogen";
 
@@ -37,7 +37,7 @@ function usualNitrate({ usual }: NitrateTerm, soil: TextureKey | null): number {
 /** Nitrogen that the guide counts on from organic matter. */
 export function organicTerm({ organic }: NitrogenRule, yields: number, organicMatterPct: number | null): number {
   if (!organic) return 0;
-  const pct = organicMatterPct ?? refuse({ kind: "waiting", argument: "organicMatter" });
+  const pct = needed("organicMatter", organicMatterPct);
   const counted = organic.counted ? Math.min(Math.max(pct, organic.counted.min), organic.counted.max) : pct;
   return counted * (organic.lbPerPct + organic.lbPerPctYield * yields);
 }
@@ -45,7 +45,7 @@ export function organicTerm({ organic }: NitrogenRule, yields: number, organicMa
 /** Taken off for each full percent of organic matter above a limit. */
 export function richOrganicLb({ richOrganic }: NitrogenRule, organicMatterPct: number | null): number {
   if (!richOrganic) return 0;
-  const pct = organicMatterPct ?? refuse({ kind: "waiting", argument: "organicMatter" });
+  const pct = needed("organicMatter", organicMatterPct);
   return Math.max(0, Math.floor(pct - richOrganic.above)) * richOrganic.lbPerPct;
 }
 

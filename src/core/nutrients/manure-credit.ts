@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import {
   iowaKept,
   iowaNitrogen,
@@ -65,7 +65,7 @@ export function manureCredit(input: ManureCreditInput): ManureCredit {
     refuse({ kind: "refused", argument: "yearsSince", because: `must be 0, 1 or 2; got ${input.yearsSince}.` });
   }
   const manure: Manure = manures[input.manure];
-  const contentLb = input.contentLb ?? manure[input.nutrient] ?? refuse({ kind: "waiting", argument: "content" });
+  const contentLb = input.contentLb ?? needed("content", manure[input.nutrient]);
   const isTypical = input.contentLb === null;
   const base = {
     suppliedLbPerAc: contentLb * input.ratePerAc,
@@ -107,12 +107,12 @@ function totalNitrogen(base: Base, manure: Manure, input: ManureCreditInput): Ma
   if (input.yearsSince > 0) {
     return { ...base, ...scaled(base.suppliedLbPerAc, ends, null), split: null, cited: [row] };
   }
-  const kept = keptBy(manure, input.placement ?? refuse({ kind: "waiting", argument: "placement" }));
+  const kept = keptBy(manure, needed("placement", input.placement));
   return { ...base, ...scaled(base.suppliedLbPerAc, ends, kept), split: null, cited: [row, iowaKept] };
 }
 
 function minnesota(base: Base, { species, form }: Manure, input: ManureCreditInput): ManureCredit {
-  const placement = input.placement ?? refuse({ kind: "waiting", argument: "placement" });
+  const placement = needed("placement", input.placement);
   const fits = species === "swine" && form === "pit" && placement === "injected" && input.yearsSince === 0;
   if (!fits) return refuseGuide(input, "N");
   return { ...base, ...scaled(base.suppliedLbPerAc, minnesotaSwine.ends, null), split: null, cited: [minnesotaSwine] };
@@ -133,8 +133,7 @@ function newYork(base: Base, manure: Manure, input: ManureCreditInput): ManureCr
     });
   }
   const pct = releasePct(manure, input);
-  const lossPct =
-    input.yearsSince > 0 ? 100 : (input.ammoniumLossPct ?? refuse({ kind: "waiting", argument: "ammoniumLoss" }));
+  const lossPct = input.yearsSince > 0 ? 100 : needed("ammoniumLoss", input.ammoniumLossPct);
   const ammonium = (ammoniumLb * input.ratePerAc * (100 - lossPct)) / 100;
   const organic = ((base.contentLb - ammoniumLb) * input.ratePerAc * pct) / 100;
   const lb = ammonium + organic;
@@ -153,7 +152,7 @@ function newYork(base: Base, manure: Manure, input: ManureCreditInput): ManureCr
 /** Typical ammonium belongs to typical contents: a laboratory's total wants the laboratory's ammonium. */
 function typicalAmmonium(manure: Manure, { contentLb }: ManureCreditInput): number {
   const typical = contentLb === null ? manure.ammoniumN : undefined;
-  return typical ?? refuse({ kind: "waiting", argument: "ammoniumN" });
+  return needed("ammoniumN", typical);
 }
 
 function releasePct({ species, form }: Manure, { yearsSince, dryMatterPct }: ManureCreditInput): number {

@@ -1,7 +1,7 @@
-import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import type { CropKey } from "../../reference/crops";
 import type { NutrientKey, PartKey, RemovalSetKey } from "../../reference/nutrients";
+import { sameLength } from "../same-length";
 import { removal, type Removal } from "./removal";
 
 export interface Rotation {
@@ -33,8 +33,8 @@ export interface RotationBalance {
  * A year with neither crop nor yield is passed over; a crop without its yield is waited for.
  */
 export function rotationBalance({ crops, yields, parts, nutrient, appliedLbPerAc, set }: Rotation): RotationBalance {
-  sameLength("yields", yields.length, crops.length);
-  if (parts) sameLength("parts", parts.length, crops.length);
+  sameLength("crops", crops, "yields", yields);
+  if (parts) sameLength("crops", crops, "parts", parts);
   const harvests: { crop: CropKey; removal: Removal }[] = [];
   crops.forEach((crop, year) => {
     const yieldPerAc = yields[year] ?? null;
@@ -56,15 +56,6 @@ export function rotationBalance({ crops, yields, parts, nutrient, appliedLbPerAc
     balanceLbPerAcYear: (applied - removed) / harvests.length,
     harvests,
   };
-}
-
-function sameLength(argument: string, length: number, expected: number): void {
-  if (length === expected) return;
-  refuse({
-    kind: "sizesDiffer",
-    first: { argument: "crops", size: countInWords(expected, "cell") },
-    second: { argument, size: countInWords(length, "cell") },
-  });
 }
 
 function sum(values: readonly number[]): number {

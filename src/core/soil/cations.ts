@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { acidityBuffers, cationPpmPerMeq, type AcidityBufferKey } from "../../reference/soil";
 import type { Cited } from "../../reference/table";
 
@@ -68,7 +68,7 @@ function acidityOf({ acidityMeq, soilPh, bufferPh, buffer }: CationInput): {
 } {
   if (acidityMeq !== null) return { acidityMeq, acidityFrom: "typed", cited: [] };
   if (soilPh !== null && soilPh > 7) return { acidityMeq: 0, acidityFrom: "pH above 7", cited: [] };
-  const read = bufferPh ?? refuse({ kind: "waiting", argument: "bufferPH" });
-  const method = acidityBuffers[buffer ?? refuse({ kind: "waiting", argument: "buffer" })];
+  const read = needed("bufferPH", bufferPh);
+  const method = acidityBuffers[needed("buffer", buffer)];
   return { acidityMeq: Math.max(0, method.slope * (method.neutral - read)), acidityFrom: "buffer", cited: [method] };
 }

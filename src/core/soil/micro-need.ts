@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { crops, type CropKey } from "../../reference/crops";
 import {
   markedRates,
@@ -121,16 +121,16 @@ function indexRate(
 
 function levelOf({ level, richCecLevel }: FormOf<"critical">, { cecMeq }: MicroNeedInput): number {
   if (richCecLevel === undefined) return level;
-  const cec = cecMeq ?? refuse({ kind: "waiting", argument: "cec" });
+  const cec = needed("cec", cecMeq);
   return cec <= 5 ? level : richCecLevel;
 }
 
 function testOf({ soilTest }: MicroNeedInput): number {
-  return soilTest ?? refuse({ kind: "waiting", argument: "soilTest" });
+  return needed("soilTest", soilTest);
 }
 
 function phOf({ ph }: MicroNeedInput): number {
-  return ph ?? refuse({ kind: "waiting", argument: "pH" });
+  return needed("pH", ph);
 }
 
 function refuseRate({ guide, nutrient }: MicroNeedInput, how: string): never {

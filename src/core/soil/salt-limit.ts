@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { rowFootInchPerAcre } from "../units/units";
 import { crops, type CropKey } from "../../reference/crops";
 import type { TextureKey } from "../../reference/nitrogen";
@@ -76,7 +76,7 @@ function furrowLimit(input: SaltLimitInput): Found {
     return { lb: betweenRows(input), band: null, guide: "KS", cited: furrowCorn };
   }
   if (guide !== "triState") return refuseLimit(input);
-  const cec = cecMeq ?? refuse({ kind: "waiting", argument: "cec" });
+  const cec = needed("cec", cecMeq);
   const lb = cec < furrowTriState.cecUnder ? furrowTriState.light : furrowTriState.heavy;
   return { lb, band: null, guide, cited: furrowTriState };
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { needed, refuse } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import type { TextureKey } from "../../reference/nitrogen";
@@ -79,16 +79,16 @@ function responds(
   { upToPct, testPpm }: Extract<SulfurForm, { kind: "respondsBelow" }>,
   input: SulfurNeedInput,
 ): boolean {
-  const soil = input.soil ?? refuse({ kind: "waiting", argument: "soil" });
+  const soil = needed("soil", input.soil);
   return soil === "sandy" && organic(input) <= upToPct && test(input) < testPpm;
 }
 
 function organic({ organicMatterPct }: SulfurNeedInput): number {
-  return organicMatterPct ?? refuse({ kind: "waiting", argument: "organicMatter" });
+  return needed("organicMatter", organicMatterPct);
 }
 
 function test({ soilTest }: SulfurNeedInput): number {
-  return soilTest ?? refuse({ kind: "waiting", argument: "soilTest" });
+  return needed("soilTest", soilTest);
 }
 
 function refuseRate(testPpm: number, { guide, crop }: SulfurNeedInput): never {

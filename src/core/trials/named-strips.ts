@@ -1,5 +1,5 @@
-import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
+import { sameLength } from "../same-length";
 import type { Strip } from "./block-fit";
 
 export interface StripLists {
@@ -117,19 +117,4 @@ function atMost(argument: string, count: number, most: number): void {
 
 function firstListed(names: readonly string[]): string[] {
   return [...new Set(names)];
-}
-
-export function sameLength(
-  firstName: string,
-  first: readonly unknown[],
-  secondName: string,
-  second: readonly unknown[],
-): void {
-  if (first.length === second.length) return;
-  const size = (list: readonly unknown[]) => countInWords(list.length, "cell");
-  refuse({
-    kind: "sizesDiffer",
-    first: { argument: firstName, size: size(first) },
-    second: { argument: secondName, size: size(second) },
-  });
 }

@@ -1,6 +1,6 @@
-import { countInWords } from "../count-in-words";
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
 import { mean, sumOfSquares } from "./block-fit";
 import type { MeasuredGain } from "./gain-in-words";
@@ -65,14 +65,7 @@ export function pairedGain({ check, treated, confidencePct }: PairedInput): Pair
 }
 
 function completePairs(check: PairedInput["check"], treated: PairedInput["treated"]): [number, number][] {
-  if (check.length !== treated.length) {
-    const size = (list: readonly unknown[]) => countInWords(list.length, "strip");
-    refuse({
-      kind: "sizesDiffer",
-      first: { argument: "check", size: size(check) },
-      second: { argument: "treated", size: size(treated) },
-    });
-  }
+  sameLength("check", check, "treated", treated, "strip");
   const pairs = check.flatMap((untreated, index): [number, number][] => {
     const with_ = treated[index] ?? null;
     return untreated === null || with_ === null ? [] : [[untreated, with_]];

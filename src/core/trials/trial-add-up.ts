@@ -1,9 +1,10 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
 import { contrastVariance, dot, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
-import { namedStrips, sameLength, type NamedStrips } from "./named-strips";
+import { namedStrips, type NamedStrips } from "./named-strips";
 import { trialLimits } from "./trial-limits";
 
 type Strips = readonly (number | null)[];

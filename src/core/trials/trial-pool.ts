@@ -1,8 +1,8 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { chiSquaredCdf } from "../statistics/chi-squared";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
-import { sameLength } from "./named-strips";
 import { trialLimits } from "./trial-limits";
 
 export interface TrialPoolInput {

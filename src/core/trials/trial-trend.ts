@@ -1,7 +1,7 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { mean } from "./block-fit";
-import { sameLength } from "./named-strips";
 import { trialLimits } from "./trial-limits";
 
 export interface TrialTrendInput {

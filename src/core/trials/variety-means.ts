@@ -1,10 +1,11 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { sameLength } from "../same-length";
 import { normalQuantile } from "../statistics/normal";
 import { dot, sharedOf, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
 import { chanceOfBest } from "./chance-of-best";
-import { namedStrips, sameLength, type NamedStrips } from "./named-strips";
+import { namedStrips, type NamedStrips } from "./named-strips";
 import { positiveInverse } from "./positive-inverse";
 import { trialLimits } from "./trial-limits";
 

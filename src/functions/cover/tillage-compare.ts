@@ -1,4 +1,3 @@
-import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import { machineryLimits } from "../../core/machinery/machinery-limits";
 import {
@@ -7,6 +6,7 @@ import {
   type TillageSystem,
 } from "../../core/machinery/tillage-compare";
 import type { CoverPass } from "../../core/cover/cover-left";
+import { sameLength } from "../../core/same-length";
 import { laborHours } from "../../reference/machinery/fuel";
 import { line, listWithGaps, optional, quantity, text, worksheetFunction, type CellOut } from "../frame";
 import { checkLines } from "../check-lines";
@@ -174,8 +174,10 @@ function passRows(
   passes: readonly (CoverPass | null)[],
   columns: Columns,
 ): SystemPass[] {
-  for (const argument of ["fuel", "hours", "costs"] as const) sameLength(argument, columns[argument], passes.length);
-  sameLength("systems", systems, passes.length);
+  const { fuel, hours, costs } = columns;
+  for (const [argument, column] of Object.entries({ fuel, hours, costs, systems })) {
+    if (column) sameLength(argument, column, "passes", passes, "row");
+  }
   const rows: SystemPass[] = [];
   let system: string | null = null;
   passes.forEach((pass, at) => {
@@ -192,15 +194,6 @@ function passRows(
   });
   if (rows.length === 0) refuse({ kind: "waiting", argument: "passes" });
   return rows;
-}
-
-function sameLength(argument: string, column: readonly unknown[] | null, passes: number): void {
-  if (column === null || column.length === passes) return;
-  refuse({
-    kind: "sizesDiffer",
-    first: { argument, size: countInWords(column.length, "row") },
-    second: { argument: "passes", size: countInWords(passes, "row") },
-  });
 }
 
 function systemRow(system: TillageSystem, shows: Shows): CellOut[] {

@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { needed } from "../../core/fault";
 import { moneyLimits } from "../../core/money/money-limits";
 import { profitGrid as profitGridOf, type ProfitCell } from "../../core/money/profit-grid";
 import { line, quantity, worksheetFunction } from "../frame";
@@ -44,7 +44,7 @@ export const profitGrid = worksheetFunction({
       costUsdPerBu,
     });
     const blank = yields.values.every((value) => value === null) ? "yields" : "prices";
-    return grid ?? refuse({ kind: "waiting", argument: blank });
+    return needed(blank, grid);
   },
   value: (result, { yields, prices }) => {
     const body = result.profitUsdPerAc.map((row) => row.map((profit) => profit ?? ""));

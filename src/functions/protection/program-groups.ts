@@ -1,4 +1,3 @@
-import { countInWords } from "../../core/count-in-words";
 import { refuse } from "../../core/fault";
 import type { NamedHerbicide } from "../../core/protection/site-of-action";
 import {
@@ -7,6 +6,7 @@ import {
   type ProgramGroups,
   type ProgramUse,
 } from "../../core/protection/program-groups";
+import { sameLength } from "../../core/same-length";
 import { herbicideGroups } from "../../reference/protection/herbicides";
 import { mixingSurvey, programRule } from "../../reference/protection/program-rules";
 import { formerNumbers } from "../../reference/protection/sites-of-action";
@@ -109,8 +109,8 @@ function usesOf(
   control: readonly ("yes" | "no" | null)[] | null,
   passes: readonly (string | null)[] | null,
 ): ProgramUse[] {
-  sameLength("control", control, actives);
-  sameLength("passes", passes, actives);
+  if (control) sameLength("activeIngredients", actives, "control", control);
+  if (passes) sameLength("activeIngredients", actives, "passes", passes);
   let pass: string | null = null;
   const uses = actives.flatMap((named, row): ProgramUse[] => {
     pass = passes?.[row] ?? pass;
@@ -118,15 +118,6 @@ function usesOf(
     return named === null ? [] : [{ pass, herbicide: named, isEffective: said === null ? null : said === "yes" }];
   });
   return uses.length > 0 ? uses : refuse({ kind: "waiting", argument: "activeIngredients" });
-}
-
-function sameLength(argument: string, given: readonly unknown[] | null, actives: readonly unknown[]): void {
-  if (given === null || given.length === actives.length) return;
-  refuse({
-    kind: "sizesDiffer",
-    first: { argument: "activeIngredients", size: countInWords(actives.length, "cell") },
-    second: { argument, size: countInWords(given.length, "cell") },
-  });
 }
 
 function groupRow(name: string, { sites, effective }: GroupCount): CellOut[] {

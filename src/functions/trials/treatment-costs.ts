@@ -1,5 +1,5 @@
 import { countInWords } from "../../core/count-in-words";
-import { refuse } from "../../core/fault";
+import { needed, refuse } from "../../core/fault";
 import type { BlockTrial } from "../../core/trials/block-trial";
 import type { GainMoney } from "../../core/trials/gain-in-words";
 import { moneyOf } from "./trial-arguments";
@@ -36,7 +36,7 @@ function costInList(trial: BlockTrial, costs: readonly (number | null)[]): (name
       second: { argument: "treatments", size: countInWords(trial.listed.length, "name") },
     });
   }
-  return (name) => costs[trial.listed.indexOf(name)] ?? refuse({ kind: "waiting", argument: "costs" });
+  return (name) => needed("costs", costs[trial.listed.indexOf(name)]);
 }
 
 /** Blank cells below the last cost are no costs. */

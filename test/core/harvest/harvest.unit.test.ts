@@ -183,8 +183,8 @@ describe("corn in storage", () => {
     const periods = { days: [5, 60, 3], moisturesPct: [20], temperaturesF: [60] };
     const differs = (argument: string) => ({
       kind: "sizesDiffer",
-      first: { argument: "days", size: "3" },
-      second: { argument, size: "2" },
+      first: { argument: "days", size: "3 cells" },
+      second: { argument, size: "2 cells" },
     });
     expect(faultOf(() => storageUsed({ ...periods, moisturesPct: [20, 16] }))).toEqual(differs("moistures"));
     expect(faultOf(() => storageUsed({ ...periods, temperaturesF: [60, 50] }))).toEqual(differs("temperatures"));

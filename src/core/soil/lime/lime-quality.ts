@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { needed, refuse } from "../../fault";
 import {
   finenessSystems,
   type FinenessSystem,
@@ -42,7 +42,7 @@ const roundingPct = 1;
  */
 export function limeQuality({ ccePct, sievesPct, system: key, report, moisturePct }: LimeQualityInput): LimeQuality {
   const system: FinenessSystem = finenessSystems[key];
-  const given = sievesPct.map((value) => value ?? refuse({ kind: "waiting", argument: "finenessShares" }));
+  const given = sievesPct.map((value) => needed("finenessShares", value));
   const classesPct = report === "passing" ? classesFromPassing(given, system) : classesFromShares(given, system);
   const finenessPct = classesPct.reduce((sum, share, size) => sum + share * (system.efficiency[size] ?? 0), 0);
   if (moisturePct !== null && moisturePct > 0 && !system.countsMoisture) refuseMoisture(system);

@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { needed, refuse } from "../../fault";
 import type { LimeForm } from "../../../reference/soil";
 import { unsaturationRate } from "./unsaturation-rate";
 import { limeTableRate } from "./lime-table-rate";
@@ -27,34 +27,34 @@ function rawRate(form: LimeForm, readings: LimeReadings): number {
   switch (form.kind) {
     case "lines": {
       const { constant, perBuffer, perPh } = atTarget(form.lines, targetPh);
-      const fromBuffer = form.bufferTimes === 0 ? 0 : perBuffer * form.bufferTimes * needed(readings, "bufferPh");
+      const fromBuffer = form.bufferTimes === 0 ? 0 : perBuffer * form.bufferTimes * read(readings, "bufferPh");
       return constant + fromBuffer + perPh * ph;
     }
     case "depthCurve": {
       const { constant, perBuffer, perBufferSquared } = atTarget(form.curves, targetPh);
-      const buffer = needed(readings, "bufferPh");
-      return (constant + perBuffer * buffer + perBufferSquared * buffer ** 2) * needed(readings, "depthIn");
+      const buffer = read(readings, "bufferPh");
+      return (constant + perBuffer * buffer + perBufferSquared * buffer ** 2) * read(readings, "depthIn");
     }
     case "bufferAcidity": {
-      const acidity = form.perPh * (form.startPh - needed(readings, "bufferPh"));
+      const acidity = form.perPh * (form.startPh - read(readings, "bufferPh"));
       return ph >= form.startPh ? 0 : (acidity * (targetPh - ph)) / (form.startPh - ph);
     }
     case "exchangeableAcidity": {
       const { perMeq, smallUpToMeq, smallRate } = atTarget(form.targets, targetPh);
-      const acidity = needed(readings, "acidityMeq");
+      const acidity = read(readings, "acidityMeq");
       return smallRate !== undefined && acidity <= (smallUpToMeq ?? 0) ? smallRate : perMeq * acidity;
     }
     case "unsaturation":
-      return unsaturationRate(form, ph, needed(readings, "bufferPh"), targetPh);
+      return unsaturationRate(form, ph, read(readings, "bufferPh"), targetPh);
     case "table":
-      return limeTableRate(form, needed(readings, "bufferPh"), targetPh);
+      return limeTableRate(form, read(readings, "bufferPh"), targetPh);
   }
 }
 
 const argumentNames = { bufferPh: "bufferPH", acidityMeq: "acidity", depthIn: "depthIn" } as const;
 
-function needed(readings: LimeReadings, reading: keyof typeof argumentNames): number {
-  return readings[reading] ?? refuse({ kind: "waiting", argument: argumentNames[reading] });
+function read(readings: LimeReadings, reading: keyof typeof argumentNames): number {
+  return needed(argumentNames[reading], readings[reading]);
 }
 
 /** The caller has checked that the target is published. */

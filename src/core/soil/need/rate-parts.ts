@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { needed, refuse } from "../../fault";
 import { crops, type CropKey } from "../../../reference/crops";
 import type { CecLine, RateForm, ReportClassKey } from "../../../reference/guides";
 
@@ -51,7 +51,7 @@ export function removedByCrop({ removalLbPerAc, crop }: RateReadings): number {
 /** The value of a number that may rise with CEC. Waits for the CEC when it does. */
 export function atCec({ base, perCec }: CecLine, cecMeq: number | null): number {
   if (perCec === 0) return base;
-  return base + perCec * (cecMeq ?? refuse({ kind: "waiting", argument: "cec" }));
+  return base + perCec * needed("cec", cecMeq);
 }
 
 export type FormOf<Kind extends RateForm["kind"]> = Extract<RateForm, { kind: Kind }>;
