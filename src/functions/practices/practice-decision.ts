@@ -1,3 +1,4 @@
+import { capitalized } from "../../core/capitalized";
 import { chanceInWords } from "../../core/statistics/chance-in-words";
 import { practiceDecision as practiceDecisionOf, type PracticeDecision } from "../../core/practices/practice-decision";
 import { practiceLimits } from "../../core/practices/practice-limits";
@@ -88,11 +89,11 @@ export const practiceDecision = worksheetFunction({
 
 function reasonFor({ decision, odds, strips, testAcres }: PracticeDecision): string {
   const chance = `it pays with ${chanceInWords(odds.chance)} chance and ${nets(odds.meanNetUsdPerAc)} on average`;
-  if (strips) return `${sentence(chance)}. ${trialReason(strips, testAcres)}`;
-  if (decision === "adopt") return `${sentence(chance)}: sure enough to go ahead.`;
-  if (decision === "skip") return `${sentence(chance)}: not worth the money.`;
+  if (strips) return `${capitalized(chance)}. ${trialReason(strips, testAcres)}`;
+  if (decision === "adopt") return `${capitalized(chance)}: sure enough to go ahead.`;
+  if (decision === "skip") return `${capitalized(chance)}: not worth the money.`;
   const meanwhile = odds.meanNetUsdPerAc > 0 ? "it may go on elsewhere meanwhile" : "hold off elsewhere meanwhile";
-  return `${sentence(chance)}: too close to call. Test on ${rounded(testAcres)} ac; ${meanwhile}.`;
+  return `${capitalized(chance)}: too close to call. Test on ${rounded(testAcres)} ac; ${meanwhile}.`;
 }
 
 function trialReason({ best, isWorthIt }: NonNullable<PracticeDecision["strips"]>, testAcres: number): string {
@@ -104,10 +105,6 @@ function trialReason({ best, isWorthIt }: NonNullable<PracticeDecision["strips"]
 
 function nets(usdPerAc: number): string {
   return usdPerAc < 0 ? `loses ${dollars(-usdPerAc)}/ac` : `nets ${dollars(usdPerAc)}/ac`;
-}
-
-function sentence(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function rounded(acresToShow: number): string {

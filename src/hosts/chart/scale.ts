@@ -1,3 +1,5 @@
+import { roundStep } from "../../core/round-step";
+
 /** Maps values to pixels along one axis, with the round values that get a line and a label. */
 export interface LinearScale {
   readonly ticks: readonly number[];
@@ -22,13 +24,6 @@ export function linearScale(values: readonly number[], from: number, to: number,
   const count = Math.round((high - low) / step);
   const ticks = Array.from({ length: count + 1 }, (_, index) => Number((low + index * step).toPrecision(12)));
   return { ticks, low, high, at: (value) => from + ((value - low) / (high - low)) * (to - from) };
-}
-
-/** The next of 1, 2, 2.5, 5 or 10 times a power of ten. */
-function roundStep(least: number): number {
-  const power = 10 ** Math.floor(Math.log10(least));
-  const factor = [1, 2, 2.5, 5, 10].find((candidate) => candidate * power >= least * (1 - 1e-9)) ?? 10;
-  return factor * power;
 }
 
 export interface BandScale {

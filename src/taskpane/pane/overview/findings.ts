@@ -1,3 +1,4 @@
+import { capitalized } from "../../../core/capitalized";
 import { parseAddress } from "../../../hosts/address";
 import { evenWithinLbPerAc } from "../../../workbook/starters/farm-plan/ledger-sheet";
 import { words } from "../../words";
@@ -58,7 +59,7 @@ function priceFinding(budgets: readonly CropBudget[]): Finding {
   if (!nearest || !farthest) return waiting("price");
   const covering = budgets.filter((budget) => gap(budget) <= 0).length;
   const sentence = (word: typeof say.price.nearest, { crop, coversUsdPerBu, priceUsdPerBu }: CropBudget) =>
-    word(capital(crop), coversUsdPerBu.toFixed(2), priceUsdPerBu.toFixed(2));
+    word(capitalized(crop), coversUsdPerBu.toFixed(2), priceUsdPerBu.toFixed(2));
   if (covering === 0)
     return found("price", "▼", nearest.at, [
       say.price.noneCovers,
@@ -96,8 +97,4 @@ function mean(values: readonly number[]): number | undefined {
 
 export function whole(value: number): string {
   return Math.round(value).toLocaleString("en-US");
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

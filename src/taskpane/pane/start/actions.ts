@@ -4,6 +4,7 @@ import { always, type Action, type Desk } from "../action";
 import type { PaneState } from "../state";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
 import { isFarmPart, starterCrops, type StarterChoices } from "../../../workbook/starters";
+import { parted } from "../parts/parted";
 import { checkForm } from "./check";
 import { fieldIds } from "./field-ids";
 import { starterOf, type CropLine, type StartForm } from "./form";
@@ -75,12 +76,6 @@ export const yieldCrop = entry("yield", (value, form) => {
   const [crop, yieldGoal] = parted(value);
   return withCrop(form, crop, { yieldGoal });
 });
-
-/** "soybean:10.60": which of the like fields, and what it holds. */
-function parted(value: string): readonly [string, string] {
-  const end = value.indexOf(":");
-  return [value.slice(0, end), value.slice(end + 1)];
-}
 
 function withCrop(form: StartForm, name: string, part: Partial<CropLine>): Partial<StartForm> {
   const crop = starterCrops.find((known) => known === name);

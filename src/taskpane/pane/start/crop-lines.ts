@@ -1,3 +1,4 @@
+import { capitalized } from "../../../core/capitalized";
 import { crops } from "../../../reference/crops";
 import type { StarterCrop } from "../../../workbook/scenario/crop-examples";
 import { starterCrops } from "../../../workbook/starters";
@@ -34,7 +35,7 @@ function cropLine(crop: StarterCrop, start: StartState): HTMLElement {
     tickBox({
       id: fieldIds.grown(crop),
       value: crop,
-      label: capital(label),
+      label: capitalized(label),
       ticked: grown,
       action: tickCrop.name,
       dataValue: crop,
@@ -63,8 +64,4 @@ function cropLine(crop: StarterCrop, start: StartState): HTMLElement {
         }),
       ),
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -10,11 +10,6 @@ export function changeKept(desk: Desk, part: Partial<KeptTrial>, more: Partial<T
   changeTrial(desk, { kept: { ...desk.state().trial.kept, ...part }, said: undefined, ...more }, focus);
 }
 
-export function parted(value: string): readonly [string, string] {
-  const end = value.indexOf(":");
-  return [value.slice(0, end), value.slice(end + 1)];
-}
-
 /** What the host could not do is said where it was asked for. */
 export async function telling(desk: Desk, at: "paste" | "insert", work: () => Promise<void>): Promise<void> {
   try {

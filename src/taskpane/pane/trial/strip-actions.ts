@@ -1,6 +1,7 @@
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
-import { changeKept, changeTrial, holdsSomething, parted, telling } from "./change-trial";
+import { parted } from "../parts/parted";
+import { changeKept, changeTrial, holdsSomething, telling } from "./change-trial";
 import { pastedStrips } from "./yields";
 
 const say = words.trial;

@@ -1,8 +1,9 @@
 import { words } from "../../words";
 import { always, type Action } from "../action";
+import { parted } from "../parts/parted";
 import { printPart } from "../parts/print";
 import { plain, valuesOf } from "./case";
-import { changeKept, changeWhatIf, entry, parted } from "./change-what-if";
+import { changeKept, changeWhatIf, entry } from "./change-what-if";
 import { quantities } from "./quantities";
 import { choosePlace, drawPictures, readSheet, takeCell } from "./reading";
 import type { CostLine } from "./state";

@@ -35,9 +35,3 @@ export async function telling(
     changeWhatIf(desk, { said: { at, says: thrown.message, done: false } });
   }
 }
-
-/** "yield.low:48": which of the like fields, and what it holds. */
-export function parted(value: string): readonly [string, string] {
-  const end = value.indexOf(":");
-  return [value.slice(0, end), value.slice(end + 1)];
-}

@@ -3,6 +3,7 @@ import { breakEvenPrice } from "../../../core/money/break-even-price";
 import { breakEvenYield } from "../../../core/money/break-even-yield";
 import { profitGrid } from "../../../core/money/profit-grid";
 import { profitOdds, type ProfitOdds } from "../../../core/risk/profit-odds";
+import { roundStep } from "../../../core/round-step";
 import type { ThreePoints } from "../../../core/statistics/three-point";
 import { describeFault } from "../../../functions/frame/describe-fault";
 import { sentence } from "../parts/text";
@@ -57,12 +58,6 @@ function around(middle: number, count: number, range: { low: number; high: numbe
   return Array.from({ length: count }, (_, index) =>
     Number(Math.max(0, middle + (index - half) * step).toPrecision(10)),
   ).filter((value, index, all) => index === 0 || value > (all[index - 1] ?? 0));
-}
-
-function roundStep(about: number): number {
-  const power = 10 ** Math.floor(Math.log10(about));
-  const factor = [1, 2, 2.5, 5, 10].find((candidate) => candidate * power >= about * (1 - 1e-9)) ?? 10;
-  return factor * power;
 }
 
 /** A number, or the sentence that says why there is none. */

@@ -2,6 +2,7 @@ import { parseStructRef, type ReferenceIdentifier } from "@borgar/fx";
 import type { CellIn, Matrix } from "../../../functions/frame/cell";
 import { areaAddress, parseAddress, quotedSheet, sheetAddress, type SheetArea } from "../../../hosts/address";
 import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import { isErrorCode } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
 
@@ -127,9 +128,4 @@ export function cellsOf(range: HostRange): Matrix<CellIn> {
 
 function cellFrom(value: HostValue): CellIn {
   return isErrorCode(value) ? { code: value } : value;
-}
-
-/** Whether a cell shows a spreadsheet error rather than an answer. */
-export function isErrorCode(value: HostValue): value is string {
-  return typeof value === "string" && /^#[A-Z/0]+[!?]?$/.test(value);
 }

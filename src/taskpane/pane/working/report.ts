@@ -1,11 +1,12 @@
 import { HostError, type HostRange, type HostValue } from "../../../hosts/port";
 import { asTyped, namesCalled } from "../../../workbook/findings/names-called";
+import { isErrorCode } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
 import { argumentValue } from "./argument-value";
 import { reportCall, type CallReport } from "./call-report";
 import { isBareCall, ownCalls, parseFormula } from "./formula";
 import type { Offset } from "./rectangle";
-import { askingOnce, isErrorCode, type Reader, type ReadingHost } from "./references";
+import { askingOnce, type Reader, type ReadingHost } from "./references";
 import { spillParent } from "./spill-parent";
 import { unusedParts } from "./unused-branch";
 

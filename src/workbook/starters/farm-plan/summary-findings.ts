@@ -1,3 +1,4 @@
+import { capitalized } from "../../../core/capitalized";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { shown } from "../../formula/natives";
 import { place } from "../../formula/reference";
@@ -40,7 +41,7 @@ function drawdown(ledger: typeof potashLedger | typeof phosphateLedger, trade: s
   const many = formula`COUNTIF(${perYear},${limit})&" of "&COUNT(${perYear})&" fields draw down."`;
   const found = formula`"▼ "&${worst}&${` is drawing ${trade} down by `}&${shown(formula`-MIN(${perYear})`, "0")}&" lb/ac a year; "&${many}`;
   const none = formula`${`● No field is drawing ${trade} down by more than ${evenWithinLbPerAc} lb/ac a year.`}`;
-  const waiting = `● ${capital(trade)}: waits for fields, yields and what was put on.`;
+  const waiting = `● ${capitalized(trade)}: waits for fields, yields and what was put on.`;
   return formula`IF(COUNT(${perYear})=0,${waiting},IF(MIN(${perYear})<-${evenWithinLbPerAc},${found},${none}))`;
 }
 
@@ -83,8 +84,4 @@ function nameOf(column: string): Expression {
 /** "Soybean" for a cell that holds "soybean". */
 function capitalOf(name: Term): Expression {
   return formula`UPPER(LEFT(${name},1))&MID(${name},2,60)`;
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }
