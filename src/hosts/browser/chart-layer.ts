@@ -1,6 +1,6 @@
 import type { ChartPlan, ChartRange } from "../../workbook/plan";
 import { isCellError } from "../../functions/frame/cell";
-import { chartSvg, type ChartSize } from "../chart-svg";
+import { chartSvg, type ChartSize } from "../chart/chart-svg";
 import type { CellReader } from "../engine/read-cells";
 import type { HostValue } from "../port";
 import { moveCharts } from "./chart-moves";

@@ -1,5 +1,5 @@
 import { useEffect, useReducer, useRef } from "react";
-import { chartSvg, type ReadRange } from "../chart-svg";
+import { chartSvg, type ReadRange } from "../chart/chart-svg";
 import type { ChartPlan } from "../../workbook/plan";
 
 /** Tells every chart on the page to draw itself anew. */

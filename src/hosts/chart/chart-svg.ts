@@ -1,9 +1,9 @@
-import type { ChartPlan } from "../workbook/plan";
-import { chartData, numbersOf, type ChartData, type ReadRange } from "./chart/chart-data";
-import type { ChartSize } from "./chart/chart-frame";
-import { drawBars, drawScatter, drawUpright } from "./chart/draw-categories";
-import { escaped, quietInk, svgText } from "./chart/svg-text";
-import { hostWords } from "./words";
+import type { ChartPlan } from "../../workbook/plan";
+import { chartData, numbersOf, type ChartData, type ReadRange } from "./chart-data";
+import type { ChartSize } from "./chart-frame";
+import { drawBars, drawScatter, drawUpright } from "./draw-categories";
+import { escaped, quietInk, svgText } from "./svg-text";
+import { hostWords } from "../words";
 
 export type { ChartSize, ReadRange };
 

@@ -1,8 +1,8 @@
-import { chartSvg, type ReadRange } from "../../src/hosts/chart-svg";
-import { axisNumber } from "../../src/hosts/chart/axis-number";
-import { bandScale, linearScale } from "../../src/hosts/chart/scale";
-import type { HostValue } from "../../src/hosts/port";
-import type { ChartPlan } from "../../src/workbook/plan";
+import { chartSvg, type ReadRange } from "../../../src/hosts/chart/chart-svg";
+import { axisNumber } from "../../../src/hosts/chart/axis-number";
+import { bandScale, linearScale } from "../../../src/hosts/chart/scale";
+import type { HostValue } from "../../../src/hosts/port";
+import type { ChartPlan } from "../../../src/workbook/plan";
 
 const column = (number: number) => ({ sheet: "S", area: { top: 0, left: number, bottom: 2, right: number } });
 
