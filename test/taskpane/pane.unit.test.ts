@@ -4,6 +4,7 @@ import { exampleFormula } from "../../src/functions/frame/formula-text";
 import { HostError } from "../../src/hosts/port";
 import { mountPane, type KeptWorkbooks, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
+import { button, byId, type } from "./on-page";
 
 let host: FakeHost;
 
@@ -12,27 +13,10 @@ function mount(environment: Partial<PaneEnvironment> = {}): void {
   mountPane(byId("root"), host, { kind: "excel", ...environment });
 }
 
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
 function input(id: string): HTMLInputElement {
   const found = byId(id);
   if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
   return found;
-}
-
-function button(text: string): HTMLButtonElement {
-  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
-  if (!found) throw new Error(`There is no button "${text}".`);
-  return found;
-}
-
-function type(id: string, text: string): void {
-  input(id).value = text;
-  input(id).dispatchEvent(new Event("input", { bubbles: true }));
 }
 
 function leave(id: string): void {

@@ -2,6 +2,7 @@
 import { mountPane, type PaneEnvironment } from "../../src/taskpane/pane";
 import type { CellPlan, WorkbookPlan } from "../../src/workbook/plan";
 import { FakeHost } from "./fake-host";
+import { byId, press, type } from "./on-page";
 
 const ledger = {
   Field: ["Mill Road", "Creek Bend", ""],
@@ -46,31 +47,9 @@ function mount(environment: Partial<PaneEnvironment> = {}): void {
   mountPane(byId("root"), host, { kind: "excel", workbookId: async () => "farm.xlsx", ...environment });
 }
 
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
-function type(id: string, text: string): void {
-  const found = byId(id);
-  if (!(found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement))
-    throw new Error(`${id} is no field.`);
-  found.value = text;
-  found.dispatchEvent(new Event("input", { bubbles: true }));
-}
-
 async function until(holds: () => boolean): Promise<void> {
   for (let tries = 0; tries < 500 && !holds(); tries++) await new Promise((done) => setTimeout(done, 10));
   expect(holds()).toBe(true);
-}
-
-function press(label: string): void {
-  const found = [...document.querySelectorAll("button")].find(
-    (one) => one.textContent === label || one.getAttribute("aria-label") === label,
-  );
-  if (!found) throw new Error(`There is no button "${label}".`);
-  found.click();
 }
 
 const page = (): string => document.body.textContent ?? "";

@@ -4,6 +4,7 @@ import { pastedStrips } from "../../src/taskpane/pane/trial/yields";
 import { letterOf } from "../../src/taskpane/pane/trial/layout";
 import { trialLayout } from "../../src/core/trials/trial-layout";
 import { FakeHost } from "./fake-host";
+import { byId, field, press, type } from "./on-page";
 
 let host: FakeHost;
 let stored: Map<string, string>;
@@ -17,31 +18,6 @@ function mount(): void {
   };
   mountPane(byId("root"), host, { kind: "excel", storage: () => storage });
   press("Strip trials");
-}
-
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
-function field(id: string): HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement {
-  const found = byId(id);
-  if (found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement || found instanceof HTMLSelectElement) {
-    return found;
-  }
-  throw new Error(`${id} is not a field.`);
-}
-
-function press(label: string): void {
-  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === label);
-  if (!found) throw new Error(`There is no button "${label}".`);
-  found.click();
-}
-
-function type(id: string, text: string): void {
-  field(id).value = text;
-  field(id).dispatchEvent(new Event("input", { bubbles: true }));
 }
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 10));

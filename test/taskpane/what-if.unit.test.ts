@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 import { mountPane, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
+import { byId, press, type } from "./on-page";
 
 /** A sheet like the quick what-if: 190 bu/ac at $4.35, $825 of costs, 30 cents a bushel. */
 function quickHost(kind: "excel" | "browser" = "excel"): FakeHost {
@@ -45,29 +46,10 @@ function mount(environment: Partial<PaneEnvironment> = {}): void {
   });
 }
 
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
 function input(id: string): HTMLInputElement {
   const found = byId(id);
   if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
   return found;
-}
-
-function press(label: string): void {
-  const found = [...document.querySelectorAll("button")].find(
-    (one) => one.textContent === label || one.getAttribute("aria-label") === label,
-  );
-  if (!found) throw new Error(`There is no button "${label}".`);
-  found.click();
-}
-
-function type(id: string, text: string): void {
-  input(id).value = text;
-  input(id).dispatchEvent(new Event("input", { bubbles: true }));
 }
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 10));

@@ -3,6 +3,7 @@ import { allFunctions } from "../../../src/functions";
 import { exampleFormula } from "../../../src/functions/frame/formula-text";
 import { mountPane, type PreferenceStorage } from "../../../src/taskpane/pane";
 import { FakeHost } from "../fake-host";
+import { button, byId } from "../on-page";
 
 let host: FakeHost;
 let kept: Map<string, string>;
@@ -17,18 +18,6 @@ function mount(): void {
   document.body.innerHTML = "<div id='root'></div>";
   mountPane(byId("root"), host, { kind: "excel", storage });
   button("Find a function").click();
-}
-
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
-function button(text: string): HTMLButtonElement {
-  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
-  if (!found) throw new Error(`There is no button "${text}".`);
-  return found;
 }
 
 type Box = HTMLInputElement | HTMLSelectElement;

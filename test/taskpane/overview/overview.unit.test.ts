@@ -2,6 +2,7 @@
 import { mountPane, type KeptWorkbooks, type PaneEnvironment } from "../../../src/taskpane/pane";
 import { words } from "../../../src/taskpane/words";
 import { FakeHost } from "../fake-host";
+import { button } from "../on-page";
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 60));
 /** Making the plan takes longer while the machine is busy. */
@@ -10,12 +11,6 @@ async function until(holds: () => boolean): Promise<void> {
 }
 
 const page = (): string => document.body.textContent ?? "";
-
-function button(text: string): HTMLButtonElement {
-  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
-  if (!found) throw new Error(`There is no button "${text}".`);
-  return found;
-}
 
 /** A page that keeps workbooks and can show the example, and notes what was asked of it. */
 function room(isUntouched: boolean) {

@@ -5,20 +5,9 @@ import { mountPane } from "../../../src/taskpane/pane";
 import { reportSelection } from "../../../src/taskpane/pane/working/report";
 import { reportText } from "../../../src/taskpane/pane/working/report-text";
 import { FakeHost } from "../fake-host";
+import { button, byId } from "../on-page";
 
 let host: FakeHost;
-
-function byId(id: string): HTMLElement {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`There is no ${id} on the page.`);
-  return found;
-}
-
-function button(text: string): HTMLButtonElement {
-  const found = [...document.querySelectorAll("button")].find(({ textContent }) => textContent === text);
-  if (!found) throw new Error(`There is no button "${text}".`);
-  return found;
-}
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 5));
 const said = (): string => document.querySelector(".copy .outcome")?.textContent ?? "";
