@@ -272,4 +272,3 @@ export const cornStandTables = {
     note: "Zones of 95 to 115 days of relative maturity.",
   },
 } as const satisfies Record<string, DateStandTable>;
-
