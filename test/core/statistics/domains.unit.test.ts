@@ -34,7 +34,6 @@ it("has the ends of each distribution at chances of 0 and 1", () => {
     ["normal", [-Infinity, Infinity]],
     ["t", [-Infinity, Infinity]],
     ["F", [0, Infinity]],
-    ["chi-squared", [0, Infinity]],
     ["beta", [0, 1]],
     ["studentized range", [0, Infinity]],
   ]);
