@@ -1,3 +1,4 @@
+import { refuse } from "../fault";
 import type { Cited } from "../../reference/table";
 import { programRule } from "../../reference/protection/program-rules";
 import { siteOfAction, type NamedHerbicide, type SiteOfAction } from "./site-of-action";
@@ -44,6 +45,9 @@ interface Placed extends ProgramUse {
   readonly site: SiteOfAction;
 }
 
+/** No season holds as many: more is a slip, such as the lists of several years or farms. */
+const mostUses = 1000;
+
 export interface ProgramInput {
   readonly uses: readonly ProgramUse[];
   readonly lastSeason: readonly NamedHerbicide[] | null;
@@ -57,6 +61,10 @@ export interface ProgramInput {
  * @source program-practice
  */
 export function programGroups({ uses, lastSeason }: ProgramInput): ProgramGroups {
+  if (uses.length > mostUses) {
+    const because = `at most ${mostUses.toLocaleString("en-US")} uses in a season; got ${uses.length.toLocaleString("en-US")}.`;
+    refuse({ kind: "refused", argument: "activeIngredients", because });
+  }
   const placed = uses.map((use) => ({ ...use, site: siteOfAction(use.herbicide) }));
   const before = lastSeason?.map(siteOfAction) ?? null;
   const season = count(placed);

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { programGroups, type ProgramUse } from "../../../src/core/protection/program-groups";
 import { herbicides, type HerbicideKey } from "../../../src/reference/protection/herbicides";
+import { faultOf } from "../fault-of";
 
 const keys = Object.keys(herbicides) as HerbicideKey[]; // the keys of a closed record
 const use: fc.Arbitrary<ProgramUse> = fc.record({
@@ -46,5 +47,18 @@ describe("program groups, as laws", () => {
         expect(again.repeated).toEqual(again.season.sites);
       }),
     );
+  });
+});
+
+it("takes a thousand uses in a season and refuses more, with their number", () => {
+  const season = (uses: number) => () =>
+    programGroups({
+      uses: Array.from({ length: uses }, () => ({ pass: "pre", herbicide: { siteNumber: 15 }, isEffective: true })),
+      lastSeason: null,
+    });
+  expect(season(1000)().uses).toBe(1000);
+  expect(faultOf(season(1001))).toMatchObject({
+    argument: "activeIngredients",
+    because: "at most 1,000 uses in a season; got 1,001.",
   });
 });
