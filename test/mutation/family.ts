@@ -35,7 +35,8 @@ function isFunction(value: object): value is WorksheetFunction {
 
 // What fails is not made smaller: one failure is enough, and the rest are skipped (stop-at-failure.js).
 fc.configureGlobal({ endOnFailure: true });
-const inCore = family === "shared" ? ["count-in-words", "limit", "units"] : [family];
+const besideFamilies = readdirSync(path.join(test, "core")).filter((file) => file.endsWith(".test.ts"));
+const inCore = family === "shared" ? [...besideFamilies, "units"] : [family];
 const files = [...testsIn("core", inCore), ...testsIn("functions", askedThrough)];
 // The quickest first.
 for (const kind of ["unit", "golden", "property"])

@@ -1,3 +1,4 @@
+import { refuse } from "../fault";
 import { within } from "../limit";
 import { coverLeft, type CoverLeft, type CoverPass, type StartCover } from "../cover/cover-left";
 import { coverKept } from "../../reference/cover/tillage-residue";
@@ -40,6 +41,9 @@ export interface TillageSystem {
   readonly withoutCost: number;
 }
 
+/** More names than can be compared: another column than that of the systems was pointed to. */
+const mostSystems = 100;
+
 /**
  * Tillage systems side by side: each is the sum of its passes, and its cover the product of theirs.
  *
@@ -56,6 +60,10 @@ export function tillageCompare(input: TillageCompareInput): TillageSystem[] {
     const known = bySystem.get(pass.system);
     if (known) known.push(pass);
     else bySystem.set(pass.system, [pass]);
+  }
+  if (bySystem.size > mostSystems) {
+    const because = `at most ${mostSystems} different ones; got ${bySystem.size}. Name the system of each pass, not the pass.`;
+    refuse({ kind: "refused", argument: "systems", because });
   }
   return [...bySystem].map(([system, passes]) => systemOf(system, passes, input));
 }

@@ -250,6 +250,20 @@ describe("tillageCompare", () => {
   } as const;
   const chiselAndNoTill = () => tillageCompare(base);
 
+  it("sets up to 100 systems side by side and asks for their names where there are more", () => {
+    const many = (count: number) => () =>
+      tillageCompare({
+        ...base,
+        passes: Array.from({ length: count }, (_, index) =>
+          row(`system ${index}`, { pass: "chiselStraight" }, 1, 0.1, 10),
+        ),
+      });
+    expect(many(100)()).toHaveLength(100);
+    expect(faultOf(many(101))).toMatchObject({
+      argument: "systems",
+      because: "at most 100 different ones; got 101. Name the system of each pass, not the pass.",
+    });
+  });
   it("keeps systems in the order they come, with passes from anywhere in the list", () => {
     expect(chiselAndNoTill().map(({ system }) => system)).toEqual(["chisel", "no-till"]);
   });
