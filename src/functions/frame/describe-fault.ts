@@ -2,6 +2,7 @@ import type { Fault } from "../../core/fault";
 import { trueMinus } from "../../core/true-minus";
 import type { CellError, ErrorCode } from "./cell";
 import { limitEnds } from "./limit-ends";
+import { plainNumber } from "./plain-number";
 
 /** The spreadsheet error that shows a fault, with the sentence that says what to do. */
 export function errorFor(fault: Fault): CellError {
@@ -68,5 +69,5 @@ function nearest(near: readonly string[], accepted: readonly string[]): string {
 }
 
 function number(value: number): string {
-  return trueMinus(value.toLocaleString("en-US", { maximumSignificantDigits: 12 }));
+  return trueMinus(plainNumber(value));
 }
