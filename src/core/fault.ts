@@ -53,7 +53,26 @@ export function refuse(fault: Fault): never {
   throw new FormulaError(fault);
 }
 
+/**
+ * Refuses what stands in one argument.
+ *
+ * @param argument the name as the sheet shows it
+ * @param because a sentence that goes on from that name
+ */
+export function refuseArgument(argument: string, because: string): never {
+  refuse({ kind: "refused", argument, because });
+}
+
+/**
+ * Waits for a cell that is still blank.
+ *
+ * @param accepted what may stand there, in words, where the guide or method at hand has its own choice
+ */
+export function waitFor(argument: string, accepted?: string): never {
+  refuse({ kind: "waiting", argument, ...(accepted !== undefined && { accepted }) });
+}
+
 /** An input that the method at hand cannot do without: its value, or else the fault that waits for it. */
-export function needed<T>(argument: string, value: T | null | undefined): T {
-  return value ?? refuse({ kind: "waiting", argument });
+export function needed<T>(argument: string, value: T | null | undefined, accepted?: string): T {
+  return value ?? waitFor(argument, accepted);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../core/fault";
+import { refuseArgument } from "../core/fault";
 import { serialOf, sheetDateLimit } from "../core/units/sheet-date";
 import { quantity, type OneArgument } from "./frame";
 import { parseNumber } from "./frame/parse-number";
@@ -11,7 +11,7 @@ export function sheetDate(says: { readonly says: string }): OneArgument<number> 
     read(cell, argument) {
       const serial = typeof cell === "number" ? cell : serialFrom(String(cell));
       if (serial !== undefined && serial >= sheetDateLimit.min && serial <= sheetDateLimit.max) return serial;
-      refuse({ kind: "refused", argument, because: `needs a date, such as 2026-04-28; got "${String(cell)}".` });
+      refuseArgument(argument, `needs a date, such as 2026-04-28; got "${String(cell)}".`);
     },
   };
 }

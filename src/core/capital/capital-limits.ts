@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within, type Limit } from "../limit";
 
 /** Accepted ranges of investments. Rates are fractions a year: 8 % is 0.08. */
@@ -20,10 +20,6 @@ export const capitalLimits = {
 export function withinWholeYears(argument: string, years: number): void {
   within(argument, years, capitalLimits.years);
   if (!Number.isInteger(years)) {
-    refuse({
-      kind: "refused",
-      argument,
-      because: `must be whole years, for money that comes once a year; got ${years}.`,
-    });
+    refuseArgument(argument, `must be whole years, for money that comes once a year; got ${years}.`);
   }
 }

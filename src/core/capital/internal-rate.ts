@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { investmentFlows, type Investment, type InvestmentFlows } from "./investment-flows";
 import { netPresentValue } from "./net-present-value";
 
@@ -42,7 +42,7 @@ export interface InvestmentReturn extends InvestmentFlows {
 export function investmentReturn(investment: Investment): InvestmentReturn {
   const flows = investmentFlows(investment);
   if (investment.investmentUsd === 0) {
-    refuse({ kind: "refused", argument: "investment", because: "is 0, and a return needs money put in." });
+    refuseArgument("investment", "is 0, and a return needs money put in.");
   }
   const rate = internalRate(flows.flowsUsd);
   if (rate === null) refuseNoRate(flows);
@@ -55,5 +55,5 @@ function refuseNoRate({ flowsUsd }: InvestmentFlows): never {
   const because = brings
     ? "no rate between -99 % and 1,000 % a year makes this investment even: check the amounts."
     : "brings nothing back, so there is no return.";
-  refuse({ kind: "refused", argument: "yearlyGain", because });
+  refuseArgument("yearlyGain", because);
 }

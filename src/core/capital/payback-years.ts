@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { capitalLimits } from "./capital-limits";
 
@@ -40,5 +40,5 @@ function refuseNever(yearlyGainUsd: number, interestUsdPerYr: number): never {
     interestUsdPerYr > 0
       ? `interest alone is ${Number(interestUsdPerYr.toPrecision(6))} $/yr, so this never pays it back; got ${yearlyGainUsd}.`
       : `must be above 0 to pay anything back; got ${yearlyGainUsd}.`;
-  refuse({ kind: "refused", argument: "yearlyGain", because });
+  refuseArgument("yearlyGain", because);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { contourFactors, type ContourRow } from "../../reference/cover/erosion";
 import { coverLimits } from "./cover-limits";
@@ -30,11 +30,10 @@ export function contourFactor(steepnessPct: number, lengthFt: number | null): Co
     });
   }
   if (lengthFt !== null && lengthFt > row.longestFt) {
-    refuse({
-      kind: "refused",
-      argument: "length",
-      because: `${lengthFt} ft is past the ${row.longestFt} ft up to which contouring holds at this steepness; use 1, or the distance between terraces.`,
-    });
+    refuseArgument(
+      "length",
+      `${lengthFt} ft is past the ${row.longestFt} ft up to which contouring holds at this steepness; use 1, or the distance between terraces.`,
+    );
   }
   return { factor: row.factor, longestFt: row.longestFt, row };
 }

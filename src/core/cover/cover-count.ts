@@ -1,5 +1,5 @@
 import { countInWords } from "../count-in-words";
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { normalQuantile } from "../statistics/normal";
 import { coverLimits } from "./cover-limits";
@@ -69,11 +69,7 @@ function lineOf(hits: number, marks: number): { hits: number; marks: number } {
   within("hits", hits, coverLimits.hits);
   within("points", marks, coverLimits.points);
   if (hits > marks) {
-    refuse({
-      kind: "refused",
-      argument: "hits",
-      because: `${hits} marks hit are more than the ${marks} marks on the line.`,
-    });
+    refuseArgument("hits", `${hits} marks hit are more than the ${marks} marks on the line.`);
   }
   return { hits, marks };
 }

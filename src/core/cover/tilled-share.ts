@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { coverLimits } from "./cover-limits";
 
@@ -18,11 +18,7 @@ export function tilledShare({ bandWidthIn, rowWidthIn }: { bandWidthIn: number; 
   within("bandWidth", bandWidthIn, coverLimits.bandWidth);
   within("rowWidth", rowWidthIn, coverLimits.rowWidth);
   if (bandWidthIn > rowWidthIn) {
-    refuse({
-      kind: "refused",
-      argument: "bandWidth",
-      because: `a band of ${bandWidthIn} in is wider than the row of ${rowWidthIn} in.`,
-    });
+    refuseArgument("bandWidth", `a band of ${bandWidthIn} in is wider than the row of ${rowWidthIn} in.`);
   }
   const tilledPct = (100 * bandWidthIn) / rowWidthIn;
   return { tilledPct, untilledPct: 100 - tilledPct };

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { curveLimits } from "./curve-limits";
 import type { CurveParameters, ResponseModel } from "./response-model";
@@ -40,12 +40,12 @@ export function responseBest(input: ResponseBestInput): ResponseBest {
   within("priceRatio", priceRatio, curveLimits.priceRatio);
   if (highestRate !== null) within("highestRate", highestRate, curveLimits.rate);
   const freeRate = model.bestRate(parameters, priceRatio);
-  if (Number.isNaN(freeRate)) refuse({ kind: "refused", argument: "parameters", because: model.bendsWhen });
+  if (Number.isNaN(freeRate)) refuseArgument("parameters", model.bendsWhen);
   const bestRate = Math.min(freeRate, highestRate ?? Infinity);
   if (bestRate === Infinity) {
     const because =
       "on this curve every further unit pays: give the highest rate of the trial, where the answer stops.";
-    refuse({ kind: "refused", argument: "highestRate", because });
+    refuseArgument("highestRate", because);
   }
   const yieldBuPerAc = model.yieldAt(parameters, bestRate);
   const gainBuPerAc = yieldBuPerAc - model.yieldAt(parameters, 0);
@@ -64,7 +64,7 @@ export function checkParameters(model: ResponseModel, parameters: CurveParameter
   const names = model.parameters.map(({ label }) => label.toLowerCase());
   if (parameters.length !== names.length) {
     const because = `${model.label} takes ${names.length} numbers (${names.join(", ")}); got ${parameters.length}.`;
-    refuse({ kind: "refused", argument: "parameters", because });
+    refuseArgument("parameters", because);
   }
   for (const parameter of parameters) within("parameters", parameter, curveLimits.parameter);
 }

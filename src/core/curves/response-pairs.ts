@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { curveLimits, mostPairs } from "./curve-limits";
@@ -28,7 +28,7 @@ export function responsePairs({ rates, yieldsBuPerAc }: TrialPairs): ResponsePai
     if (rate !== null && yieldBuPerAc !== null) pairs.push(checked(rate, yieldBuPerAc));
     else if (rate !== null || yieldBuPerAc !== null) leftOut++;
   });
-  if (pairs.length === 0) refuse({ kind: "waiting", argument: rates.every((rate) => rate === null) ? "x" : "y" });
+  if (pairs.length === 0) waitFor(rates.every((rate) => rate === null) ? "x" : "y");
   if (pairs.length > mostPairs) refuse({ kind: "tooLarge", argument: "x", received: pairs.length, max: mostPairs });
   pairs.sort((one, other) => one.rate - other.rate || one.yieldBuPerAc - other.yieldBuPerAc);
   return {

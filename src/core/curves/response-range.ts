@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { invertCdf } from "../statistics/invert-cdf";
 import { curveLimits } from "./curve-limits";
@@ -38,7 +38,7 @@ export function responseRange(input: ResponseRangeInput): ResponseRange {
   within("inputPrice", inputPriceUsd, curveLimits.inputPrice);
   within("cropPrice", cropPriceUsdPerBu, curveLimits.cropPrice);
   within("within", withinUsdPerAc, curveLimits.shortfall);
-  if (cropPriceUsdPerBu === 0) refuse({ kind: "refused", argument: "cropPrice", because: "is 0: no rate pays." });
+  if (cropPriceUsdPerBu === 0) refuseArgument("cropPrice", "is 0: no rate pays.");
   const priceRatio = inputPriceUsd / cropPriceUsdPerBu;
   const best = responseBest({ model: input.model, parameters, priceRatio, highestRate });
   const model: ResponseModel = responseModels[input.model];

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { curveLimits } from "./curve-limits";
 import { checkParameters } from "./response-best";
@@ -23,7 +23,7 @@ export function responseYield({ model: key, parameters, rate }: ResponseYieldInp
   checkParameters(model, parameters);
   within("x", rate, curveLimits.rate);
   const yieldBuPerAc = model.yieldAt(parameters, rate);
-  if (Number.isNaN(yieldBuPerAc)) refuse({ kind: "refused", argument: "parameters", because: model.bendsWhen });
+  if (Number.isNaN(yieldBuPerAc)) refuseArgument("parameters", model.bendsWhen);
   const withNoneBuPerAc = model.yieldAt(parameters, 0);
   return { yieldBuPerAc, withNoneBuPerAc, gainBuPerAc: yieldBuPerAc - withNoneBuPerAc };
 }

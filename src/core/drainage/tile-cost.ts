@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, waitFor } from "../fault";
 import { within } from "../limit";
 import { squareFootPerAcre } from "../units/units";
 import { drainageLimits } from "./drainage-limits";
@@ -55,7 +55,7 @@ export function tileCost(job: TileJob): TileCost {
 
   const mainUsd = job.mainFt === 0 ? 0 : job.mainFt * needed("mainPrice", job.mainUsdPerFt);
   const isShared = mainUsd + job.fixedUsd > 0;
-  if (isShared && job.acres === null) refuse({ kind: "waiting", argument: "acres" });
+  if (isShared && job.acres === null) waitFor("acres");
   const over = job.acres ?? 1;
   const lateralUsdPerAc = lateralFtPerAc * job.lateralUsdPerFt;
   const costUsdPerAc = lateralUsdPerAc + (mainUsd + job.fixedUsd) / over;

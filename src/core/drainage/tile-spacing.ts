@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { inchPerFoot } from "../units/units";
 import { tubeRadii } from "../../reference/drainage/pipes";
@@ -133,19 +133,14 @@ function orNull(value: number): number | null {
 }
 
 function refuseTable(): never {
-  refuse({
-    kind: "refused",
-    argument: "midwayTable",
-    because: "the water table midway has to lie above the drains: less deep than depth.",
-  });
+  refuseArgument("midwayTable", "the water table midway has to lie above the drains: less deep than depth.");
 }
 
 function refuseBarrier(): never {
-  refuse({
-    kind: "refused",
-    argument: "depthToBarrier",
-    because: "the barrier lies at the drains or below them: give its depth below the surface, at least depth.",
-  });
+  refuseArgument(
+    "depthToBarrier",
+    "the barrier lies at the drains or below them: give its depth below the surface, at least depth.",
+  );
 }
 
 function refuseSpacing(): never {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { cubicFootPerVolumeBushel } from "../units/units";
 import { grainPeaks, type PeakGrainKey } from "../../reference/harvest/storage";
@@ -65,5 +65,5 @@ function peakOf(peak: Peak, diameterFt: number): { heightFt: number; cited: read
 }
 
 function refuseCone(): never {
-  refuse({ kind: "refused", argument: "peak", because: "the cone drawn down reaches below the floor of the bin." });
+  refuseArgument("peak", "the cone drawn down reaches below the floor of the bin.");
 }

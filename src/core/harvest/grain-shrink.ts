@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import type { GrainKey } from "../../reference/grain";
 import { handlingLoss as handlingLossTable } from "../../reference/harvest/drying";
@@ -67,7 +67,7 @@ function totalOf({ shrinkPerPointPct }: ShrinkInput, points: number, ownPct: num
   if (shrinkPerPointPct !== null) within("shrinkPerPoint", shrinkPerPointPct, harvestLimits.shrinkPerPoint);
   const totalPct = shrinkPerPointPct === null ? ownPct : points * shrinkPerPointPct;
   if (totalPct < 100) return totalPct;
-  refuse({ kind: "refused", argument: "shrinkPerPoint", because: "this shrink would take the whole load." });
+  refuseArgument("shrinkPerPoint", "this shrink would take the whole load.");
 }
 
 function handlingOf(givenPct: number | null): { pct: number; cited: readonly Cited[] } {

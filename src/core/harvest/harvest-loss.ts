@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { bushelWeight } from "../units/bushel-weight";
 import { squareFootPerAcre } from "../units/units";
@@ -105,9 +105,5 @@ function targetOf(crop: LossCropKey): LossTargetRow | null {
 }
 
 function refuseStanding(): never {
-  refuse({
-    kind: "refused",
-    argument: "standing",
-    because: "more seeds lie under the standing crop than behind the machine: count both again.",
-  });
+  refuseArgument("standing", "more seeds lie under the standing crop than behind the machine: count both again.");
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import type { LossCropKey } from "../../reference/harvest/loss-crops";
 import { bushelCount, type BushelCount } from "./harvest-loss";
@@ -60,13 +60,13 @@ export function lossByPlace(counts: PlaceCounts): LossByPlace {
 
 function narrowingOf({ headerWidthFt, residueWidthFt }: PlaceCounts): number {
   if (headerWidthFt === null && residueWidthFt === null) return 1;
-  if (headerWidthFt === null) return refuse({ kind: "waiting", argument: "headerWidth" });
-  if (residueWidthFt === null) return refuse({ kind: "waiting", argument: "residueWidth" });
+  if (headerWidthFt === null) return waitFor("headerWidth");
+  if (residueWidthFt === null) return waitFor("residueWidth");
   within("headerWidth", headerWidthFt, harvestLimits.machineWidth);
   within("residueWidth", residueWidthFt, { ...harvestLimits.machineWidth, max: headerWidthFt });
   return headerWidthFt / residueWidthFt;
 }
 
 function refuseOrder(argument: string, where: string): never {
-  refuse({ kind: "refused", argument, because: `fewer seeds than ${where}: count both again.` });
+  refuseArgument(argument, `fewer seeds than ${where}: count both again.`);
 }

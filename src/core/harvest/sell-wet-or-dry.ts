@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { harvestLimits } from "./harvest-limits";
 import { shrunkBushels, type ShrinkInput } from "./grain-shrink";
@@ -51,7 +51,7 @@ export function sellWetOrDry(sale: Sale): WetOrDry {
   const home = shrunkBushels(sale.wetBu, { ...sale, shrinkPerPointPct: null });
   const ways = [wet(sale), elevator(sale), atHome(sale, home.paidBu)].flatMap((way) => way ?? []);
   const [best, next] = [...ways].sort((a, b) => b.netUsd - a.netUsd);
-  if (!best) refuse({ kind: "waiting", argument: "wetDiscount, elevatorCharge or homeCost" });
+  if (!best) waitFor("wetDiscount, elevatorCharge or homeCost");
   return { ways, best, aheadUsd: best.netUsd - (next ?? best).netUsd, cited: home.shrink.cited };
 }
 
@@ -64,7 +64,7 @@ function wet({ wetBu, priceUsdPerBu, wetDiscountUsdPerBu }: Sale): Way | null {
 function elevator(sale: Sale): Way | null {
   if (sale.elevatorChargeUsdPerBu === null) return null;
   within("elevatorCharge", sale.elevatorChargeUsdPerBu, harvestLimits.costPerBushel);
-  if (sale.elevatorShrinkPct === null) refuse({ kind: "waiting", argument: "elevatorShrink" });
+  if (sale.elevatorShrinkPct === null) waitFor("elevatorShrink");
   const { paidBu } = shrunkBushels(sale.wetBu, { ...sale, shrinkPerPointPct: sale.elevatorShrinkPct });
   return way("elevator dries", paidBu, sale.priceUsdPerBu, sale.wetBu * sale.elevatorChargeUsdPerBu);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { dieselByLoad, fuels, type FuelKey } from "../../reference/machinery/fuel";
 import type { Cited } from "../../reference/table";
@@ -57,11 +57,10 @@ export function fuelUse({ horsepower, load, fuel, throttleReductionPct }: FuelUs
 
 function averageUse(horsepower: number, fuel: FuelKey, throttleReductionPct: number): FuelUse {
   if (throttleReductionPct > 0) {
-    refuse({
-      kind: "refused",
-      argument: "throttleReduction",
-      because: "the season average knows no throttle: enter the load in percent, or leave this blank.",
-    });
+    refuseArgument(
+      "throttleReduction",
+      "the season average knows no throttle: enter the load in percent, or leave this blank.",
+    );
   }
   const published = fuels[fuel];
   return { galPerHour: published.galPerHpHour * horsepower, galPerHpHour: published.galPerHpHour, published };

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { remainingValues, type RemainingValue, type ValueClassKey } from "../../reference/machinery/remaining-value";
 import { machineryLimits } from "./machinery-limits";
@@ -34,7 +34,7 @@ export function machineValue({ valueClass, ageYears, hoursPerYear, listPriceUsd 
   if (hoursPerYear !== null) within("hoursPerYear", hoursPerYear, machineryLimits.hoursPerYear);
   const published: RemainingValue = remainingValues[valueClass];
   const countsHours = published.use > 0;
-  if (countsHours && hoursPerYear === null) refuse({ kind: "waiting", argument: "hoursPerYear" });
+  if (countsHours && hoursPerYear === null) waitFor("hoursPerYear");
 
   const worn = published.age * Math.sqrt(ageYears) + published.use * Math.sqrt(hoursPerYear ?? 0);
   const share = Math.max(0, published.start - worn) ** 2;

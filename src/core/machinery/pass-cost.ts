@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { laborHours, oilShare, ownershipExtras } from "../../reference/machinery/fuel";
 import {
@@ -176,7 +176,7 @@ function implementOf(input: PassCostInput, acPerHour: number): OwnedMachine {
 
 function tractorOf(input: PassCostInput, tractor: PassTractor): OwnedMachine {
   const { hoursPerYear } = tractor;
-  if (hoursPerYear === null) refuse({ kind: "waiting", argument: "tractorHours" });
+  if (hoursPerYear === null) waitFor("tractorHours");
   within("tractorHours", hoursPerYear, { ...machineryLimits.hoursPerYear, min: 1 });
   return ownedMachine({
     machine: tractor.kind,
@@ -204,10 +204,9 @@ function check(input: PassCostInput): void {
   within("fuelPrice", input.fuelPriceUsdPerGal, machineryLimits.fuelPrice);
   within("wage", input.wageUsdPerHour, machineryLimits.wage);
   if (input.tractor && isSelfPropelled(input.implement)) {
-    refuse({
-      kind: "refused",
-      argument: "tractorPrice",
-      because: `a ${fieldMachines[input.implement].label} drives itself: leave tractorPrice blank.`,
-    });
+    refuseArgument(
+      "tractorPrice",
+      `a ${fieldMachines[input.implement].label} drives itself: leave tractorPrice blank.`,
+    );
   }
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { drafts, type DraftKey, type DraftRow, type DraftSoilKey } from "../../reference/machinery/draft";
 import { machineryLimits } from "./machinery-limits";
@@ -35,7 +35,7 @@ export function powerNeed({ implement, width, mph, soil, depthIn }: PowerNeedInp
   within("mph", mph, machineryLimits.mph);
   if (depthIn !== null) within("depth", depthIn, machineryLimits.depth);
   const published: DraftRow = drafts[implement];
-  if (published.countsDepth && depthIn === null) refuse({ kind: "waiting", argument: "depth" });
+  if (published.countsDepth && depthIn === null) waitFor("depth");
 
   const pull = published.constant + published.linear * mph + published.square * mph ** 2;
   const draftLbPerWidth = published[soil] * pull * (published.countsDepth ? (depthIn ?? Number.NaN) : 1);

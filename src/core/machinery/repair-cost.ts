@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { machines, type Machine, type MachineKey } from "../../reference/machinery/machines";
 import { machineryLimits } from "./machinery-limits";
@@ -34,7 +34,7 @@ export function repairCost({ machine, listPriceUsd, fromHours, toHours }: Repair
   within("fromHours", fromHours, machineryLimits.machineHours);
   within("toHours", toHours, machineryLimits.machineHours);
   if (toHours < fromHours) {
-    refuse({ kind: "refused", argument: "toHours", because: `${toHours} h is before fromHours, ${fromHours} h.` });
+    refuseArgument("toHours", `${toHours} h is before fromHours, ${fromHours} h.`);
   }
   const published = machines[machine];
   const until = (hours: number) => listPriceUsd * published.repairFactor * (hours / 1000) ** published.repairPower;

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { coverLeft, type CoverLeft, type CoverPass, type StartCover } from "../cover/cover-left";
 import { coverKept } from "../../reference/cover/tillage-residue";
@@ -63,7 +63,7 @@ export function tillageCompare(input: TillageCompareInput): TillageSystem[] {
   }
   if (bySystem.size > mostSystems) {
     const because = `at most ${mostSystems} different ones; got ${bySystem.size}. Name the system of each pass, not the pass.`;
-    refuse({ kind: "refused", argument: "systems", because });
+    refuseArgument("systems", because);
   }
   return [...bySystem].map(([system, passes]) => systemOf(system, passes, input));
 }

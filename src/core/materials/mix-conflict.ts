@@ -1,5 +1,5 @@
 import { nutrients as nutrientWords } from "../../reference/nutrients";
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { solveLinearProgram } from "./linear-program";
 import { leastCost, mixProgram, supplyOf, weighted, type MixNutrient, type MixRequest } from "./mix-request";
 
@@ -27,7 +27,7 @@ function refuseLimits(request: MixRequest): void {
   const because = overSalt
     ? "the least rates alone put on more N + K2O than saltLimit allows."
     : "the least rates alone weigh more than totalLimit allows.";
-  refuse({ kind: "refused", argument: "limits", because });
+  refuseArgument("limits", because);
 }
 
 function refuseAlone(request: MixRequest, { nutrient, needLbPerAc, overshootLbPerAc }: MixNutrient, index: number) {
@@ -80,7 +80,7 @@ function furthestSupply(request: MixRequest, index: number, sign: 1 | -1): numbe
 }
 
 function refuseNeeds(because: string): never {
-  refuse({ kind: "refused", argument: "needs", because });
+  refuseArgument("needs", because);
 }
 
 function label(nutrient: MixNutrient["nutrient"]): string {

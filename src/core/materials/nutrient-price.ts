@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { poundPerTon } from "../units/units";
 
 export interface NutrientPriceInput {
@@ -27,11 +27,10 @@ export function nutrientPrice({
   otherNutrientsUsdPerTon,
 }: NutrientPriceInput): NutrientPrice {
   if (otherNutrientsUsdPerTon > priceUsdPerTon) {
-    refuse({
-      kind: "refused",
-      argument: "otherNutrientsValue",
-      because: "the other nutrients are worth more than the ton costs, so nothing is left to price.",
-    });
+    refuseArgument(
+      "otherNutrientsValue",
+      "the other nutrients are worth more than the ton costs, so nothing is left to price.",
+    );
   }
   const nutrientLbPerTon = (poundPerTon * analysisPct) / 100;
   const leftUsdPerTon = priceUsdPerTon - otherNutrientsUsdPerTon;

@@ -5,7 +5,7 @@ import {
   type AnalysisRow,
   type MaterialKey,
 } from "../../reference/materials";
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 
 /**
  * The published analysis of a material. A row with a number from memory counts as from memory as a whole.
@@ -23,5 +23,5 @@ function refuseRange(material: MaterialKey, argument: string): never {
   const because = range
     ? `${label} is sold at ${range.lowPct} to ${range.highPct} % ${range.nutrient}: type the analysis from its label.`
     : `no analysis is published for ${label}: type it from its label.`;
-  return refuse({ kind: "refused", argument, because });
+  return refuseArgument(argument, because);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -30,7 +30,7 @@ export function breakEvenPrice(input: BreakEvenPriceInput): BreakEvenPrice {
   within("yield", yieldBuPerAc, moneyLimits.yield);
   within("otherIncome", otherIncomeUsdPerAc, moneyLimits.otherIncome);
   within("costPerBushel", costUsdPerBu, moneyLimits.costPerBushel);
-  if (yieldBuPerAc === 0) refuse({ kind: "refused", argument: "yield", because: "is 0: no price pays for the cost." });
+  if (yieldBuPerAc === 0) refuseArgument("yield", "is 0: no price pays for the cost.");
 
   const costToCoverUsdPerAc = costUsdPerAc + costUsdPerBu * yieldBuPerAc - otherIncomeUsdPerAc;
   const priceUsdPerBu = Math.max(0, costToCoverUsdPerAc / yieldBuPerAc);

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -11,5 +11,5 @@ export function bushelMarginUsd(priceUsdPerBu: number, costUsdPerBu: number): nu
     costUsdPerBu > 0
       ? `must be above costPerBushel (${costUsdPerBu} $/bu), or a bushel brings nothing; got ${priceUsdPerBu}.`
       : "is 0: no yield pays for the cost.";
-  refuse({ kind: "refused", argument: "price", because });
+  refuseArgument("price", because);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 import { pairsOf } from "./pairs";
@@ -58,5 +58,5 @@ function checkAcres(planted: number, cropAcres: number): void {
   // A hair of room: acres of fields are rounded.
   if (planted <= cropAcres * (1 + 1e-9)) return;
   const because = `add up to ${Number(planted.toPrecision(9))} ac, more than the ${cropAcres} ac of cropAcres.`;
-  refuse({ kind: "refused", argument: "acres", because });
+  refuseArgument("acres", because);
 }

@@ -1,5 +1,5 @@
 import { leaseForms, type LeaseForm, type LeaseFormKey } from "../../reference/money/lease-forms";
-import { needed, refuse } from "../fault";
+import { needed, refuseArgument } from "../fault";
 import { within, type Limit } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -85,7 +85,7 @@ function priceRatio({ priceUsdPerBu, basePriceUsdPerBu }: FlexRentInput): number
 
 function aboveZero(argument: string, value: number): number {
   if (value > 0) return value;
-  refuse({ kind: "refused", argument, because: "is 0: the rent is in proportion to it." });
+  refuseArgument(argument, "is 0: the rent is in proportion to it.");
 }
 
 function check(input: FlexRentInput): void {
@@ -101,7 +101,7 @@ function check(input: FlexRentInput): void {
   withinIfGiven("mostRent", most, moneyLimits.rent);
   if (least !== null && most !== null && least > most) {
     const because = `must not be above mostRent (${most} $/ac); got ${least}.`;
-    refuse({ kind: "refused", argument: "leastRent", because });
+    refuseArgument("leastRent", because);
   }
 }
 

@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, waitFor } from "../fault";
 import { sameLength } from "../same-length";
 
 /** A list of a sheet with its name there; null keeps the place of a blank cell. */
@@ -24,6 +24,6 @@ export function pairsOf(first: Listed, second: Listed): Pair[] {
     if (value === null && other === null) return [];
     return [{ place, first: needed(first.argument, value), second: needed(second.argument, other) }];
   });
-  if (pairs.length === 0) refuse({ kind: "waiting", argument: first.argument });
+  if (pairs.length === 0) waitFor(first.argument);
   return pairs;
 }

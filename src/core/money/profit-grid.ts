@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -69,7 +69,7 @@ function check(input: ProfitGridInput): void {
   const cells = input.yieldsBuPerAc.length * input.pricesUsdPerBu.length;
   if (cells > mostCells) {
     const because = `with the yields given they make ${cells.toLocaleString("en-US")} pairings; at most ${mostCells.toLocaleString("en-US")} fit.`;
-    refuse({ kind: "refused", argument: "prices", because });
+    refuseArgument("prices", because);
   }
   for (const yieldBuPerAc of input.yieldsBuPerAc) {
     if (yieldBuPerAc !== null) within("yields", yieldBuPerAc, moneyLimits.yield);

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { moneyLimits } from "./money-limits";
 
@@ -27,7 +27,7 @@ export function returnPerDollar({
   within("addedReturns", addedReturnsUsd, moneyLimits.amount);
   within("addedCosts", addedCostsUsd, moneyLimits.amount);
   if (addedCostsUsd === 0) {
-    refuse({ kind: "refused", argument: "addedCosts", because: "is 0, and a return per dollar needs a dollar spent." });
+    refuseArgument("addedCosts", "is 0, and a return per dollar needs a dollar spent.");
   }
 
   const ratio = addedReturnsUsd / addedCostsUsd;

@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import {
@@ -210,9 +210,8 @@ function refuseCrop(guide: NitrogenGuide, crop: CropKey): never {
 }
 
 function refuseTableCredits(): never {
-  refuse({
-    kind: "refused",
-    argument: "credits",
-    because: "this table is printed by previous crop and organic matter and takes no other credits; leave it blank.",
-  });
+  refuseArgument(
+    "credits",
+    "this table is printed by previous crop and organic matter and takes no other credits; leave it blank.",
+  );
 }

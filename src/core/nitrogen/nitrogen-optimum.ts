@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 
 export interface NitrogenOptimumInput {
   /** bu per lb of N at the start of the curve. */
@@ -64,14 +64,10 @@ export function nitrogenOptimum(input: NitrogenOptimumInput): NitrogenOptimum {
 
 function check({ quadratic, priceGrainUsdPerBu, priceNUsdPerLb }: NitrogenOptimumInput): void {
   if (!(quadratic < 0)) {
-    refuse({
-      kind: "refused",
-      argument: "quadratic",
-      because: "must be below 0: a curve that does not bend down has no best rate.",
-    });
+    refuseArgument("quadratic", "must be below 0: a curve that does not bend down has no best rate.");
   }
-  if (!(priceGrainUsdPerBu > 0)) refuse({ kind: "refused", argument: "priceGrain", because: "must be above 0 $/bu." });
-  if (!(priceNUsdPerLb > 0)) refuse({ kind: "refused", argument: "priceN", because: "must be above 0 $/lb." });
+  if (!(priceGrainUsdPerBu > 0)) refuseArgument("priceGrain", "must be above 0 $/bu.");
+  if (!(priceNUsdPerLb > 0)) refuseArgument("priceN", "must be above 0 $/lb.");
 }
 
 /** Where the return is $1 under the best: roots of quadratic × N² + (linear − ratio) × N = (best − 1) / grain price. */

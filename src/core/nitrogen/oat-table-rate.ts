@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuse, refuseArgument, waitFor } from "../fault";
 import { legumes, oatGroup2, oatMinnesota, previousCrops, type PreviousKey } from "../../reference/nitrogen";
 import type { Cited } from "../../reference/table";
 
@@ -41,7 +41,7 @@ function rowOf(previous: PreviousKey, standPerSqFt: number | null): { row: OatRo
 }
 
 function checkStand(fromPlants: number, standPerSqFt: number | null): void {
-  if (standPerSqFt === null) refuse({ kind: "waiting", argument: "stand" });
+  if (standPerSqFt === null) waitFor("stand");
   if (standPerSqFt < fromPlants) {
     refuse({
       kind: "notPublished",
@@ -54,9 +54,8 @@ function checkStand(fromPlants: number, standPerSqFt: number | null): void {
 
 function refusePrevious(previous: PreviousKey): never {
   const { label } = previousCrops[previous];
-  refuse({
-    kind: "refused",
-    argument: "previousCrop",
-    because: `the table prints ${label} ${legumes.includes(previous) ? "with a crop group" : "by its crop group"}: enter group 1 crop or group 2 crop.`,
-  });
+  refuseArgument(
+    "previousCrop",
+    `the table prints ${label} ${legumes.includes(previous) ? "with a crop group" : "by its crop group"}: enter group 1 crop or group 2 crop.`,
+  );
 }

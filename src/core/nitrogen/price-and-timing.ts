@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import type { NitrogenRule, TimingKey } from "../../reference/nitrogen";
 import type { Cited } from "../../reference/table";
@@ -37,10 +37,10 @@ export function priceAndTiming({ factors }: NitrogenRule, asked: Asked): Factors
 /** Bushels' price over the pound's; null where neither is given, waits for the other where one is. */
 function ratioOf({ priceNUsdPerLb, priceGrainUsdPerBu }: Omit<Asked, "timing">): number | null {
   if (priceNUsdPerLb === null && priceGrainUsdPerBu === null) return null;
-  if (priceNUsdPerLb === null) refuse({ kind: "waiting", argument: "priceN" });
-  if (priceGrainUsdPerBu === null) refuse({ kind: "waiting", argument: "priceGrain" });
+  if (priceNUsdPerLb === null) waitFor("priceN");
+  if (priceGrainUsdPerBu === null) waitFor("priceGrain");
   if (!(priceNUsdPerLb > 0)) {
-    refuse({ kind: "refused", argument: "priceN", because: "a price adjustment needs a price above 0 $/lb." });
+    refuseArgument("priceN", "a price adjustment needs a price above 0 $/lb.");
   }
   return priceGrainUsdPerBu / priceNUsdPerLb;
 }

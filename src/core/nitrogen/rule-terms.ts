@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import type { NitrateTerm, NitrogenRule, TextureKey } from "../../reference/nitrogen";
 
@@ -28,9 +28,9 @@ export function nitrateTerm(
 }
 
 function usualNitrate({ usual }: NitrateTerm, soil: TextureKey | null): number {
-  if (!usual) refuse({ kind: "waiting", argument: "soilNitrate" });
+  if (!usual) waitFor("soilNitrate");
   if (usual.sandy === usual.heavier) return usual.heavier;
-  if (soil === null) refuse({ kind: "waiting", argument: "soilNitrate, or soil for the guide's usual nitrate" });
+  if (soil === null) waitFor("soilNitrate, or soil for the guide's usual nitrate");
   return soil === "sandy" ? usual.sandy : usual.heavier;
 }
 
@@ -53,11 +53,7 @@ export function richOrganicLb({ richOrganic }: NitrogenRule, organicMatterPct: n
 export function otherCredits({ otherCreditsUpTo }: NitrogenRule, creditsLbPerAc: number | null): number {
   const credits = creditsLbPerAc ?? 0;
   if (otherCreditsUpTo === 0 && credits > 0) {
-    refuse({
-      kind: "refused",
-      argument: "credits",
-      because: "this test has read manure, legume and earlier nitrogen already; leave it blank.",
-    });
+    refuseArgument("credits", "this test has read manure, legume and earlier nitrogen already; leave it blank.");
   }
   return Math.min(credits, otherCreditsUpTo ?? credits);
 }

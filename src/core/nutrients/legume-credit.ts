@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument, waitFor } from "../fault";
 import { crops, type CropKey } from "../../reference/crops";
 import {
   creditGuides,
@@ -54,7 +54,7 @@ const none: LegumeCredit = {
  */
 export function legumeCredit(input: LegumeCreditInput): LegumeCredit {
   if (input.season !== 1 && input.season !== 2) {
-    refuse({ kind: "refused", argument: "season", because: `must be 1 or 2; got ${input.season}.` });
+    refuseArgument("season", `must be 1 or 2; got ${input.season}.`);
   }
   const rows = creditRows.filter(({ guide, previous }) => guide === input.guide && previous.includes(input.previous));
   const isLegume = legumes.includes(input.previous);
@@ -77,12 +77,12 @@ export function legumeCredit(input: LegumeCreditInput): LegumeCredit {
 function rowFor(rows: readonly CreditRow[], input: LegumeCreditInput): CreditRow {
   const forCrop = rows.filter(({ before }) => !before || (input.nextCrop !== null && before.includes(input.nextCrop)));
   if (forCrop.length === 0) {
-    if (rows.length > 0 && input.nextCrop === null) refuse({ kind: "waiting", argument: "nextCrop" });
+    if (rows.length > 0 && input.nextCrop === null) waitFor("nextCrop");
     return refuseCredit(input, "nitrogen credit");
   }
   const forSoil = forCrop.filter(({ soils }) => !soils || (input.soil !== null && soils.includes(input.soil)));
   if (forSoil.length === 0) {
-    if (input.soil === null) refuse({ kind: "waiting", argument: "soil" });
+    if (input.soil === null) waitFor("soil");
     return refuseCredit(input, `nitrogen credit on ${textures[input.soil].label} soil`);
   }
   const byStand = forSoil.filter(({ fromPlants }) => fromPlants === undefined || enough(fromPlants, input));
@@ -90,7 +90,7 @@ function rowFor(rows: readonly CreditRow[], input: LegumeCreditInput): CreditRow
 }
 
 function enough(fromPlants: number, { standPerSqFt }: LegumeCreditInput): boolean {
-  if (standPerSqFt === null) refuse({ kind: "waiting", argument: "stand" });
+  if (standPerSqFt === null) waitFor("stand");
   return standPerSqFt >= fromPlants;
 }
 

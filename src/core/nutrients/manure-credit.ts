@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuse, refuseArgument, waitFor } from "../fault";
 import {
   iowaKept,
   iowaNitrogen,
@@ -62,7 +62,7 @@ export interface ManureCredit {
  */
 export function manureCredit(input: ManureCreditInput): ManureCredit {
   if (![0, 1, 2].includes(input.yearsSince)) {
-    refuse({ kind: "refused", argument: "yearsSince", because: `must be 0, 1 or 2; got ${input.yearsSince}.` });
+    refuseArgument("yearsSince", `must be 0, 1 or 2; got ${input.yearsSince}.`);
   }
   const manure: Manure = manures[input.manure];
   const contentLb = input.contentLb ?? needed("content", manure[input.nutrient]);
@@ -126,11 +126,7 @@ function keptBy({ form }: Manure, placement: ManurePlacementKey): Ends {
 function newYork(base: Base, manure: Manure, input: ManureCreditInput): ManureCredit {
   const ammoniumLb = input.ammoniumLb ?? typicalAmmonium(manure, input);
   if (ammoniumLb > base.contentLb) {
-    refuse({
-      kind: "refused",
-      argument: "ammoniumN",
-      because: "is part of total nitrogen and cannot be more than it.",
-    });
+    refuseArgument("ammoniumN", "is part of total nitrogen and cannot be more than it.");
   }
   const pct = releasePct(manure, input);
   const lossPct = input.yearsSince > 0 ? 100 : needed("ammoniumLoss", input.ammoniumLossPct);
@@ -161,7 +157,7 @@ function releasePct({ species, form }: Manure, { yearsSince, dryMatterPct }: Man
   const [thin, thick] = newYorkRelease.first[species];
   if (thin === thick) return thin;
   const thinUnder = newYorkRelease.thinUnderPct;
-  const dry = dryMatterPct ?? (form === "solid" ? refuse({ kind: "waiting", argument: "dryMatter" }) : 0);
+  const dry = dryMatterPct ?? (form === "solid" ? waitFor("dryMatter") : 0);
   return dry < thinUnder ? thin : thick;
 }
 

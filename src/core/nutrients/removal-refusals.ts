@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { crops, type CropKey } from "../../reference/crops";
 import {
   nutrients,
@@ -62,11 +62,10 @@ export function refuseNutrient(
 
 /** A moisture was given for a number printed "as baled". */
 export function refuseMoisture(crop: CropKey, part: SinglePart, number: Coefficient): never {
-  refuse({
-    kind: "refused",
-    argument: "moisture",
-    because: `the ${crops[crop].label} ${parts[part].label} number is printed per ${number.unit} with no moisture: leave moisture out.`,
-  });
+  refuseArgument(
+    "moisture",
+    `the ${crops[crop].label} ${parts[part].label} number is printed per ${number.unit} with no moisture: leave moisture out.`,
+  );
 }
 
 function firstPart(record: PartRecord | undefined): string[] {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import type { CropKey } from "../../reference/crops";
 import type { NutrientKey, PartKey, RemovalSetKey } from "../../reference/nutrients";
 import { sameLength } from "../same-length";
@@ -39,13 +39,13 @@ export function rotationBalance({ crops, yields, parts, nutrient, appliedLbPerAc
   crops.forEach((crop, year) => {
     const yieldPerAc = yields[year] ?? null;
     if (crop === null && yieldPerAc === null) return;
-    if (crop === null) refuse({ kind: "waiting", argument: "crops" });
-    if (yieldPerAc === null) refuse({ kind: "waiting", argument: "yields" });
+    if (crop === null) waitFor("crops");
+    if (yieldPerAc === null) waitFor("yields");
     const part = parts?.[year] ?? null;
     const harvest = { crop, yieldPerAc, nutrient, part, set, moisturePct: null, yieldName: "yields" };
     harvests.push({ crop, removal: removal(harvest) });
   });
-  if (harvests.length === 0) refuse({ kind: "waiting", argument: "crops" });
+  if (harvests.length === 0) waitFor("crops");
   const applied = sum(appliedLbPerAc);
   const removed = sum(harvests.map((harvest) => harvest.removal.removedLbPerAc));
   return {

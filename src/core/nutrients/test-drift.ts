@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { limits } from "../limits";
 import { nutrients, testChange, testChangeRange, type NutrientKey } from "../../reference/nutrients";
@@ -73,9 +73,5 @@ function changeFactor(
 }
 
 function refuseNutrient(nutrient: NutrientKey): never {
-  refuse({
-    kind: "refused",
-    argument: "nutrient",
-    because: `only P2O5 and K2O carry over into a soil test; ${nutrients[nutrient].label} does not.`,
-  });
+  refuseArgument("nutrient", `only P2O5 and K2O carry over into a soil test; ${nutrients[nutrient].label} does not.`);
 }

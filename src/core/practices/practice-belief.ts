@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { threePointSpread, type RangeShape, type ThreePointSpread } from "../statistics/three-point";
 import { practiceLimits } from "./practice-limits";
@@ -24,5 +24,5 @@ export function practiceBelief(range: GainRange): ThreePointSpread {
 
 function refuseOrder(first: string, low: number, second: string, high: number): never {
   const because = `must not be above ${second} (${high} bu/ac); got ${low}.`;
-  refuse({ kind: "refused", argument: first, because });
+  refuseArgument(first, because);
 }

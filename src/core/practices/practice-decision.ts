@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import type { GainRange } from "./practice-belief";
 import { practiceLimits } from "./practice-limits";
@@ -60,8 +60,8 @@ export function practiceDecision(input: PracticeDecisionInput): PracticeDecision
 function stripsOf(input: PracticeDecisionInput, odds: PracticeOdds): PracticeStrips | null {
   const { pairCostUsd, pairSdBuPerAc } = input;
   if (pairCostUsd === null && pairSdBuPerAc === null) return null;
-  if (pairCostUsd === null) return refuse({ kind: "waiting", argument: "pairCost" });
-  if (pairSdBuPerAc === null) return refuse({ kind: "waiting", argument: "pairSd" });
+  if (pairCostUsd === null) return waitFor("pairCost");
+  if (pairSdBuPerAc === null) return waitFor("pairSd");
   return practiceStrips({
     gainBuPerAc: odds.meanGainBuPerAc,
     gainErrorBuPerAc: odds.gainSdBuPerAc,

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { bestSet } from "./best-set";
 import { mostInOnePick, type Interaction, type PickRequest } from "./pick-request";
@@ -117,7 +117,7 @@ function check(request: PickRequest): void {
   const { practices, priceUsdPerBu, budgetUsdPerAc, mostPractices } = request;
   if (practices.length > mostInOnePick) {
     const because = `takes at most ${mostInOnePick} practices at once; got ${practices.length}.`;
-    refuse({ kind: "refused", argument: "costs", because });
+    refuseArgument("costs", because);
   }
   for (const { costUsdPerAc, gainBuPerAc } of practices) {
     within("costs", costUsdPerAc, practiceLimits.cost);

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { normalCdf, normalQuantile } from "../statistics/normal";
 import { gainThatPays } from "./gain-that-pays";
@@ -56,7 +56,7 @@ export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
   const errorBuPerAc = Math.hypot(trialErrorBuPerAc, seasonSdBuPerAc);
   if (prior.sd === 0 && errorBuPerAc === 0) {
     const because = "is 0 and so is the range of the gain: two certainties leave nothing to weigh.";
-    refuse({ kind: "refused", argument: "trialError", because });
+    refuseArgument("trialError", because);
   }
   const pays = moneyOf(input);
   const z = normalQuantile(0.5 + confidencePct / 200);
@@ -80,8 +80,8 @@ export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
 
 function moneyOf({ costUsdPerAc, priceUsdPerBu }: PracticeUpdateInput) {
   if (costUsdPerAc === null && priceUsdPerBu === null) return null;
-  if (costUsdPerAc === null) return refuse({ kind: "waiting", argument: "cost" });
-  if (priceUsdPerBu === null) return refuse({ kind: "waiting", argument: "price" });
+  if (costUsdPerAc === null) return waitFor("cost");
+  if (priceUsdPerBu === null) return waitFor("price");
   return { costUsdPerAc, priceUsdPerBu, thresholdBuPerAc: gainThatPays({ costUsdPerAc, priceUsdPerBu }) };
 }
 

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import type { PickRequest, YieldFactor } from "./pick-request";
 
 /** The gain of a set of practices, and how much more could still come of others. Sets are told by place. */
@@ -31,14 +31,14 @@ export function setGain(request: PickRequest): SetGain {
 type Needed = "currentYield" | "attainableYield" | "ceilings";
 
 function needed<T>(value: T | null, argument: Needed, { interaction }: PickRequest): T {
-  if (value === null) refuse({ kind: "waiting", argument, accepted: `${interaction} gains need it` });
+  if (value === null) waitFor(argument, `${interaction} gains need it`);
   return value;
 }
 
 function currentOf(request: PickRequest): number {
   const current = needed(request.currentYieldBuPerAc, "currentYield", request);
   if (current > 0) return current;
-  return refuse({ kind: "refused", argument: "currentYield", because: "must be above 0 bu/ac to multiply." });
+  return refuseArgument("currentYield", "must be above 0 bu/ac to multiply.");
 }
 
 /** Σ gains + Σ extra of pairs. */
@@ -98,7 +98,7 @@ function diminishing(request: PickRequest): SetGain {
   for (const { name, gainBuPerAc } of request.practices) {
     if (gainBuPerAc <= gap) continue;
     const because = `${name} alone gains ${gainBuPerAc} bu/ac, more than the ${gap} between currentYield and it.`;
-    refuse({ kind: "refused", argument: "attainableYield", because });
+    refuseArgument("attainableYield", because);
   }
   const left = request.practices.map(({ gainBuPerAc }) => (gap > 0 ? 1 - gainBuPerAc / gap : 1));
   const of = (places: readonly number[]) => places.reduce((all, place) => all * (left[place] ?? 1), 1);

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { sprayLimits } from "./spray-limits";
 
@@ -26,11 +26,10 @@ export function bandRate({ broadcastRatePerAc, bandWidthIn, rowWidthIn }: BandRa
   within("bandWidth", bandWidthIn, sprayLimits.bandWidth);
   within("rowWidth", rowWidthIn, sprayLimits.rowWidth);
   if (bandWidthIn > rowWidthIn) {
-    refuse({
-      kind: "refused",
-      argument: "bandWidth",
-      because: `a band of ${bandWidthIn} in is wider than the rows, ${rowWidthIn} in: that is a broadcast pass.`,
-    });
+    refuseArgument(
+      "bandWidth",
+      `a band of ${bandWidthIn} in is wider than the rows, ${rowWidthIn} in: that is a broadcast pass.`,
+    );
   }
 
   const treatedShare = bandWidthIn / rowWidthIn;

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import { pestThresholds, type ThresholdRow } from "../../reference/protection/pest-thresholds";
@@ -62,7 +62,7 @@ export function pestThreshold({ pest, crop, stage, count, per }: PestThresholdIn
 
   within("count", count, pestLimits.count);
   const ways = unique(rows, (row) => countings[row.per].label);
-  if (ways.length > 1) refuse({ kind: "waiting", argument: "per", accepted: `how it was counted: ${ways.join(", ")}` });
+  if (ways.length > 1) waitFor("per", `how it was counted: ${ways.join(", ")}`);
   return { found: rows.map((row) => ({ row, against: hold(count, row) })), count };
 }
 

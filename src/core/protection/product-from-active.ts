@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { pctToFraction } from "../units/units";
 import { sprayLimits } from "./spray-limits";
@@ -32,11 +32,7 @@ export interface ProductFromActive {
 export function productFromActive({ activeLbPerAc, concentration, form }: ProductFromActiveInput): ProductFromActive {
   within("activeRate", activeLbPerAc, sprayLimits.activeRate);
   if (form === null) {
-    refuse({
-      kind: "waiting",
-      argument: "form",
-      accepted: "liquid (concentration in lb of active per gallon) or dry (concentration in percent)",
-    });
+    waitFor("form", "liquid (concentration in lb of active per gallon) or dry (concentration in percent)");
   }
   if (form === "liquid") {
     within("concentration", concentration, sprayLimits.activePerGallon);

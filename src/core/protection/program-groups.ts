@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import type { Cited } from "../../reference/table";
 import { programRule } from "../../reference/protection/program-rules";
 import { siteOfAction, type NamedHerbicide, type SiteOfAction } from "./site-of-action";
@@ -63,7 +63,7 @@ export interface ProgramInput {
 export function programGroups({ uses, lastSeason }: ProgramInput): ProgramGroups {
   if (uses.length > mostUses) {
     const because = `at most ${mostUses.toLocaleString("en-US")} uses in a season; got ${uses.length.toLocaleString("en-US")}.`;
-    refuse({ kind: "refused", argument: "activeIngredients", because });
+    refuseArgument("activeIngredients", because);
   }
   const placed = uses.map((use) => ({ ...use, site: siteOfAction(use.herbicide) }));
   const before = lastSeason?.map(siteOfAction) ?? null;

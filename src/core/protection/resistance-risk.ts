@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { resistanceChecklist, type ChecklistRow } from "../../reference/protection/resistance-checklist";
 
 export type RiskAnswer = "low" | "moderate" | "high";
@@ -18,11 +18,7 @@ export interface ResistanceRisk {
 export function resistanceRisk(answers: readonly (RiskAnswer | null)[]): ResistanceRisk {
   const { rows } = resistanceChecklist;
   if (answers.slice(rows.length).some((answer) => answer !== null)) {
-    refuse({
-      kind: "refused",
-      argument: "answers",
-      because: `the checklist has ${rows.length} rows; got ${answers.length} cells.`,
-    });
+    refuseArgument("answers", `the checklist has ${rows.length} rows; got ${answers.length} cells.`);
   }
   const answered = rows.map((row, index) => ({ row, answer: answers[index] ?? null }));
   const countOf = (wanted: RiskAnswer | null) => answered.filter(({ answer }) => answer === wanted).length;

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import type { Cited } from "../../reference/table";
 import { herbicideGroups, herbicides, type HerbicideKey } from "../../reference/protection/herbicides";
@@ -53,11 +53,7 @@ function ofActive(active: HerbicideKey): SiteOfAction {
 function ofNumber(siteNumber: number): SiteOfAction {
   within("activeIngredient", siteNumber, siteLimit);
   if (!Number.isInteger(siteNumber)) {
-    refuse({
-      kind: "refused",
-      argument: "activeIngredient",
-      because: `${siteNumber} is no group number: they are whole.`,
-    });
+    refuseArgument("activeIngredient", `${siteNumber} is no group number: they are whole.`);
   }
   const former = formerNumbers.find((one) => one.former === siteNumber);
   const site = former?.now ?? siteNumber;

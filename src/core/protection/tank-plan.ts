@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { fluidOuncePerGallon, literPerGallon, pctToFraction, pintPerGallon, quartPerGallon } from "../units/units";
 import { sprayLimits } from "./spray-limits";
@@ -58,11 +58,10 @@ export function tankPlan(input: TankLoadsInput & { readonly mix: readonly MixPar
   const parts = input.mix.map((part) => amountsOf(part, input, loads));
   const liquidShare = sum(input.mix.map((part) => liquidGalPerAc(part, input.volumeGalPerAc))) / input.volumeGalPerAc;
   if (liquidShare > 1) {
-    refuse({
-      kind: "refused",
-      argument: "mix",
-      because: `the liquids alone come to ${(liquidShare * input.volumeGalPerAc).toFixed(1)} gal/ac, more than the ${input.volumeGalPerAc} gal/ac sprayed.`,
-    });
+    refuseArgument(
+      "mix",
+      `the liquids alone come to ${(liquidShare * input.volumeGalPerAc).toFixed(1)} gal/ac, more than the ${input.volumeGalPerAc} gal/ac sprayed.`,
+    );
   }
   const share = 1 - liquidShare;
   const water = {

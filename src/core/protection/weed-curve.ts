@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { weedCurveTable, type WeedCurveKey, type WeedCurveRow } from "../../reference/protection/weeds";
 import { pestLimits } from "./pest-limits";
@@ -34,7 +34,7 @@ export function weedCurve({ slope, ceilingPct, daysAfterCrop, fadePerDay }: Weed
   within("daysAfterCrop", daysAfterCrop, pestLimits.daysAfterCrop);
   if (fadePerDay !== null) within("fade", fadePerDay, pestLimits.fade);
   if (daysAfterCrop !== 0 && fadePerDay === null) {
-    refuse({ kind: "waiting", argument: "fade", accepted: "how much a day's delay weakens the weeds, per day" });
+    waitFor("fade", "how much a day's delay weakens the weeds, per day");
   }
   const published = "curve" in slope ? weedCurveTable.rows.find((row) => row.curve === slope.curve) : undefined;
   const typed = "slopePct" in slope ? slope.slopePct : (published?.slopePct ?? Number.NaN);

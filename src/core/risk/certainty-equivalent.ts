@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { pairsOf } from "../money/pairs";
 import { riskLimits } from "./risk-limits";
@@ -35,8 +35,7 @@ export function certaintyEquivalent(input: CertaintyEquivalentInput): CertaintyE
     within("chances", second, riskLimits.chance);
   }
   const total = pairs.reduce((sum, { second }) => sum + second, 0);
-  if (total <= 0)
-    refuse({ kind: "refused", argument: "chances", because: "add up to 0: one at least must be above 0." });
+  if (total <= 0) refuseArgument("chances", "add up to 0: one at least must be above 0.");
   const meanUsd = pairs.reduce((sum, { first, second }) => sum + (first * second) / total, 0);
   if (riskAversion === 0) return { certainUsd: meanUsd, meanUsd, premiumUsd: 0 };
 

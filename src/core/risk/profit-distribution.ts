@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within, type Limit } from "../limit";
 import { moneyLimits } from "../money/money-limits";
 import { normalQuantile } from "../statistics/normal";
@@ -197,5 +197,5 @@ function checkPoints(what: "Yield" | "Price", { low, likely, high }: ThreePoints
 }
 
 function refuseOrder(argument: string, next: string, received: number, above: number, unit: string): never {
-  refuse({ kind: "refused", argument, because: `must not be above ${next} (${above} ${unit}); got ${received}.` });
+  refuseArgument(argument, `must not be above ${next} (${above} ${unit}); got ${received}.`);
 }

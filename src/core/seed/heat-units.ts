@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { pairsOf } from "../money/pairs";
 import { cornTemperatures } from "../../reference/seed/corn-heat";
@@ -38,7 +38,7 @@ export function heatUnits({ maxTemps, minTemps, base, cap }: HeatUnitsInput): He
   const capF = cap ?? (baseF === cornTemperatures.base ? cornTemperatures.cap : null);
   within("base", baseF, heatLimits.base);
   if (capF !== null) within("cap", capF, heatLimits.cap);
-  if (capF !== null && capF <= baseF) refuse({ kind: "refused", argument: "cap", because: "must be above base." });
+  if (capF !== null && capF <= baseF) refuseArgument("cap", "must be above base.");
 
   const days = pairsOf({ argument: "maxTemps", values: maxTemps }, { argument: "minTemps", values: minTemps });
   const total = days.reduce((sum, { first, second }) => sum + dayOf(first, second, baseF, capF), 0);
@@ -49,7 +49,7 @@ function dayOf(maxTemp: number, minTemp: number, base: number, cap: number | nul
   within("maxTemps", maxTemp, heatLimits.temperature);
   within("minTemps", minTemp, heatLimits.temperature);
   if (minTemp > maxTemp) {
-    refuse({ kind: "refused", argument: "minTemps", because: `${minTemp} is above that day's maximum of ${maxTemp}.` });
+    refuseArgument("minTemps", `${minTemp} is above that day's maximum of ${maxTemp}.`);
   }
   if (cap === null) return Math.max(0, (maxTemp + minTemp) / 2 - base);
   const held = (temperature: number) => Math.min(cap, Math.max(base, temperature));

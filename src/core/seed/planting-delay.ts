@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import { delayRegions, plantingDelays, type DelayRegionKey, type DelayRow } from "../../reference/seed/planting-delay";
@@ -32,7 +32,7 @@ export function plantingDelay({ crop, plantedOn, region, fullYieldBu }: Planting
   const day = seasonDayOf(plantedOn);
   const { loss, cited } = lossOn(rows, day);
   const inPercent = cited.some(({ per }) => per === "percent");
-  if (inPercent && fullYieldBu === null) refuse({ kind: "waiting", argument: "yield" });
+  if (inPercent && fullYieldBu === null) waitFor("yield");
   const full = fullYieldBu ?? Number.NaN;
   const buPerAcPerDay = inPercent ? (full * loss) / 100 : loss;
   return { buPerAcPerDay, pctPerDay: fullYieldBu === null ? null : (100 * buPerAcPerDay) / full, cited };

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { pctToFraction } from "../units/units";
 import { seedLimits } from "./seed-limits";
@@ -104,6 +104,6 @@ function check(input: ReplantInput): void {
   const { plantedOn: kept } = input.keep;
   const { plantedOn: second } = input.replant;
   if (kept !== null && second !== null && second < kept) {
-    refuse({ kind: "refused", argument: "replantDate", because: "must not be before keepDate." });
+    refuseArgument("replantDate", "must not be before keepDate.");
   }
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { pctToFraction } from "../units/units";
 import { seedLimits } from "./seed-limits";
@@ -89,6 +89,6 @@ function check({ curve, seedUsdPerThousand, grainPriceUsd, survivalPct, fewestPe
   if (fewestPerAc !== null) within("fewestPlants", fewestPerAc, seedLimits.stand);
   if (mostPerAc !== null) within("mostPlants", mostPerAc, seedLimits.stand);
   if (fewestPerAc !== null && mostPerAc !== null && fewestPerAc > mostPerAc) {
-    refuse({ kind: "refused", argument: "mostPlants", because: "must not be below fewestPlants." });
+    refuseArgument("mostPlants", "must not be below fewestPlants.");
   }
 }

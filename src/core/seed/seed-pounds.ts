@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { gramPerPound, squareFootPerAcre } from "../units/units";
 import { seedLimits } from "./seed-limits";
@@ -41,17 +41,13 @@ export function seedPounds({ seedsPerAc, seedsPerLb, thousandKernelG }: SeedPoun
 
 function seedsPerPoundOf(seedsPerLb: number | null, thousandKernelG: number | null): number {
   if (seedsPerLb !== null && thousandKernelG !== null) {
-    refuse({
-      kind: "refused",
-      argument: "thousandKernelGrams",
-      because: "give seedsPerPound or thousandKernelGrams, not both.",
-    });
+    refuseArgument("thousandKernelGrams", "give seedsPerPound or thousandKernelGrams, not both.");
   }
   if (seedsPerLb !== null) {
     within("seedsPerPound", seedsPerLb, seedLimits.seedsPerPound);
     return seedsPerLb;
   }
-  if (thousandKernelG === null) refuse({ kind: "waiting", argument: "seedsPerPound or thousandKernelGrams" });
+  if (thousandKernelG === null) waitFor("seedsPerPound or thousandKernelGrams");
   within("thousandKernelGrams", thousandKernelG, seedLimits.thousandKernelGrams);
   return (gramPerPound * 1000) / thousandKernelG;
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import type { CropKey } from "../../reference/crops";
 import { seedUnits, type SeedUnitRow } from "../../reference/seed/seed-units";
@@ -21,7 +21,7 @@ export function askForUnitSize(): string {
 
 /** Seeds in a unit; a crop without a counted trade unit (small grains are sold by weight) is refused. */
 export function seedUnit(size: UnitSize | null): SeedUnit {
-  if (size === null) refuse({ kind: "waiting", argument: askForUnitSize() });
+  if (size === null) waitFor(askForUnitSize());
   if ("seedsPerUnit" in size) {
     within("seedsPerUnit", size.seedsPerUnit, seedLimits.seedsPerUnit);
     return { seedsPerUnit: size.seedsPerUnit };

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { wholeUp } from "../units/whole-up";
 import { heatLimits } from "./heat-limits";
@@ -16,13 +16,13 @@ export function stageDays({ needed, daily }: { needed: number; daily: readonly n
   within("heatUnitsNeeded", needed, heatLimits.heatUnits);
   for (const units of daily) within("dailyHeatUnits", units, heatLimits.dailyHeatUnits);
   const [steady] = daily;
-  if (steady === undefined) refuse({ kind: "waiting", argument: "dailyHeatUnits" });
+  if (steady === undefined) waitFor("dailyHeatUnits");
   if (needed === 0) return { days: 0, reached: 0 };
   return daily.length === 1 ? steadily(needed, steady) : dayByDay(needed, daily);
 }
 
 function steadily(needed: number, steady: number): StageDays {
-  if (steady === 0) refuse({ kind: "refused", argument: "dailyHeatUnits", because: "must be above 0." });
+  if (steady === 0) refuseArgument("dailyHeatUnits", "must be above 0.");
   const days = wholeUp(needed / steady);
   return { days, reached: days * steady };
 }
@@ -33,9 +33,8 @@ function dayByDay(needed: number, daily: readonly number[]): StageDays {
     reached += units;
     if (reached >= needed) return { days: index + 1, reached };
   }
-  refuse({
-    kind: "refused",
-    argument: "dailyHeatUnits",
-    because: `adds up to ${Math.round(reached)} in ${daily.length} days; ${needed} are needed. List more days.`,
-  });
+  refuseArgument(
+    "dailyHeatUnits",
+    `adds up to ${Math.round(reached)} in ${daily.length} days; ${needed} are needed. List more days.`,
+  );
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { rowFootInchPerAcre } from "../units/units";
 import { seedLimits } from "./seed-limits";
@@ -32,7 +32,7 @@ export function standCount({ counts, rowWidthIn, feetCounted }: StandCountInput)
   within("rowWidth", rowWidthIn, seedLimits.rowWidth);
   if (feetCounted !== null) within("feetCounted", feetCounted, seedLimits.feetCounted);
   for (const count of counts) within("counts", count, seedLimits.plantCount);
-  if (counts.length === 0) refuse({ kind: "waiting", argument: "counts" });
+  if (counts.length === 0) waitFor("counts");
 
   const rowFeetPerAc = rowFootInchPerAcre / rowWidthIn;
   const plantsPerAcEach = feetCounted === null ? 1000 : rowFeetPerAc / feetCounted;

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import {
   spacingClasses,
@@ -48,7 +48,7 @@ export interface StandEvenness {
  */
 export function standEvenness({ gapsIn, lossPerInch, toleratedIn, nominalIn }: StandEvennessInput): StandEvenness {
   for (const gap of gapsIn) within("gaps", gap, seedLimits.gap);
-  if (gapsIn.length === 0) refuse({ kind: "waiting", argument: "gaps" });
+  if (gapsIn.length === 0) waitFor("gaps");
   if (gapsIn.length < 2) refuse({ kind: "tooFew", argument: "gaps", received: gapsIn.length, atLeast: 2 });
   if (toleratedIn !== null) within("tolerated", toleratedIn, seedLimits.toleratedSpread);
   const { perInch, row } = lossOf(lossPerInch);

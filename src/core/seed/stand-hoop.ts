@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { inchPerFoot, squareFootPerAcre } from "../units/units";
 import { seedLimits } from "./seed-limits";
@@ -30,7 +30,7 @@ export function standHoop({
 }): StandHoop {
   within("hoopDiameter", hoopDiameterIn, seedLimits.hoopDiameter);
   for (const count of counts) within("counts", count, seedLimits.plantCount);
-  if (counts.length === 0) refuse({ kind: "waiting", argument: "counts" });
+  if (counts.length === 0) waitFor("counts");
 
   const hoopSqFt = Math.PI * (hoopDiameterIn / 2 / inchPerFoot) ** 2;
   const plantsPerAcEach = squareFootPerAcre / hoopSqFt;

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { normalQuantile } from "../statistics/normal";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
@@ -39,7 +39,7 @@ export function standRange({ confidencePct, withinPct, ...counted }: StandRangeI
   within("confidence", confidencePct, seedLimits.confidence);
   within("within", withinPct, seedLimits.countsWithin);
   const { counts } = counted;
-  if (counts.length === 0) refuse({ kind: "waiting", argument: "counts" });
+  if (counts.length === 0) waitFor("counts");
   if (counts.length < 2) refuse({ kind: "tooFew", argument: "counts", received: counts.length, atLeast: 2 });
 
   const stand = standCount(counted);

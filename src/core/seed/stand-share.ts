@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import type { DateStandTable, StandRow } from "../../reference/seed/corn-stand-tables";
 import type { PopulationCurveKey } from "../../reference/seed/population-curves";
 import type { StandGuide } from "../../reference/seed/stand-guides";
@@ -65,7 +65,7 @@ function dateShare(dates: readonly DateStep[], asked: AskedStand): Share {
 
 /** The planting day; the first day of the table when planted before it. */
 function dayWithin({ plantedOn, where, names }: AskedStand, columns: readonly { from: number; to: number }[]) {
-  if (plantedOn === null) refuse({ kind: "waiting", argument: names.date });
+  if (plantedOn === null) waitFor(names.date);
   const day = seasonDayOf(plantedOn);
   const first = columns[0]?.from ?? Number.NaN;
   const last = columns[columns.length - 1]?.to ?? Number.NaN;

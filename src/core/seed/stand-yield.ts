@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { rowFootInchPerAcre, squareFootPerAcre } from "../units/units";
 import { crops, type CropKey } from "../../reference/crops";
@@ -105,7 +105,7 @@ function refuseHybrid(guide: StandGuideKey): never {
 function countedPart(counted: "an acre" | "a square foot" | "a foot of row", rowWidthIn: number | null): number {
   if (counted === "an acre") return 1;
   if (counted === "a square foot") return 1 / squareFootPerAcre;
-  if (rowWidthIn === null) refuse({ kind: "waiting", argument: "rowWidth" });
+  if (rowWidthIn === null) waitFor("rowWidth");
   within("rowWidth", rowWidthIn, seedLimits.rowWidth);
   return rowWidthIn / rowFootInchPerAcre;
 }

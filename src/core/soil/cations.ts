@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuseArgument } from "../fault";
 import { acidityBuffers, cationPpmPerMeq, type AcidityBufferKey } from "../../reference/soil";
 import type { Cited } from "../../reference/table";
 
@@ -45,7 +45,7 @@ export function cations(input: CationInput): Cations {
   const basesMeq = calciumMeq + magnesiumMeq + potassiumMeq + sodiumMeq;
   const cecMeq = basesMeq + acidityMeq;
   if (cecMeq === 0) {
-    refuse({ kind: "refused", argument: "calcium", because: "calcium, magnesium, potassium and acidity are all 0." });
+    refuseArgument("calcium", "calcium, magnesium, potassium and acidity are all 0.");
   }
   return {
     calciumMeq,

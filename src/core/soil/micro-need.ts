@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuse, waitFor } from "../fault";
 import { crops, type CropKey } from "../../reference/crops";
 import {
   markedRates,
@@ -95,7 +95,7 @@ function classRate(form: FormOf<"classes">, input: MicroNeedInput, placement: Mi
   const found = form.classes.find(({ upTo }) => upTo === null || test <= upTo);
   if (!found || (found.broadcast === 0 && !found.band)) return 0;
   if (found.band === undefined) return found.broadcast;
-  if (placement === null) refuse({ kind: "waiting", argument: "placement" });
+  if (placement === null) waitFor("placement");
   if (placement === "foliar") refuseRate(input, "the guide prints broadcast and band rates");
   return placement === "band" ? found.band : found.broadcast;
 }

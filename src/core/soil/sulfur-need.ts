@@ -1,4 +1,4 @@
-import { needed, refuse } from "../fault";
+import { needed, refuse, waitFor } from "../fault";
 import { within } from "../limit";
 import { crops, type CropKey } from "../../reference/crops";
 import type { TextureKey } from "../../reference/nitrogen";
@@ -43,7 +43,7 @@ export function sulfurNeed(input: SulfurNeedInput): SulfurNeed {
 
 function ruleFor({ guide, crop, soil }: SulfurNeedInput): SulfurRule {
   const rules = sulfurRules.filter((rule) => rule.guide === guide && rule.crops.includes(crop));
-  if (rules.some(({ on }) => on) && soil === null) refuse({ kind: "waiting", argument: "soil" });
+  if (rules.some(({ on }) => on) && soil === null) waitFor("soil");
   const rule = rules.find(({ on }) => !on || (on === "sand") === (soil === "sandy"));
   if (rule) return rule;
   refuse({

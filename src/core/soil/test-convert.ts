@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import {
   conversionFormulas,
@@ -44,7 +44,7 @@ export function testConvert(input: TestConvertInput): ConvertedTest {
   const { value, depthIn } = input;
   const rows = rowsFor(input);
   const row = input.formula === null ? usualRow(rows, input) : namedRow(rows, input, input.formula);
-  if (row.depth === 1 && depthIn === null) refuse({ kind: "waiting", argument: "depth" });
+  if (row.depth === 1 && depthIn === null) waitFor("depth");
   if (row.valid && row.formula === undefined) {
     within("value", value, { min: row.valid[0], max: row.valid[1], unit: testBases[row.from].unit, slip: 10 });
   }
@@ -73,10 +73,10 @@ function rowsFor({ from, to, element, depthIn }: TestConvertInput): readonly Con
   if (pair.length === 0) refusePair(from, to);
   const elements = [...new Set(pair.flatMap((row) => row.element ?? []))];
   const labels = elements.map((key) => testedElements[key].label).join(", ");
-  if (elements.length > 1 && element === null) refuse({ kind: "waiting", argument: "nutrient", accepted: labels });
+  if (elements.length > 1 && element === null) waitFor("nutrient", labels);
   if (elements.length > 0 && element !== null && !elements.includes(element)) {
     const because = `that conversion is printed for ${labels}; got ${testedElements[element].label}.`;
-    refuse({ kind: "refused", argument: "nutrient", because });
+    refuseArgument("nutrient", because);
   }
   const ofElement = pair.filter((row) => element === null || row.element === undefined || row.element === element);
   const ofDepth = ofElement.filter((row) => (row.depth === undefined) === (depthIn === null));
@@ -88,11 +88,7 @@ function usualRow(rows: readonly ConversionRow[], { value, from, to, depthIn }: 
   if (first === undefined) return refusePair(from, to);
   if (first.to === "bray" && value <= disagreementPpm) {
     const each = rows.map((row) => `${formulaLabel(row)} gives ${tidy(converted(row, value, depthIn))}`);
-    refuse({
-      kind: "waiting",
-      argument: "formula",
-      accepted: `published formulas disagree at ${disagreementPpm} ppm or less (${each.join("; ")}); name one`,
-    });
+    waitFor("formula", `published formulas disagree at ${disagreementPpm} ppm or less (${each.join("; ")}); name one`);
   }
   return first;
 }
@@ -107,7 +103,7 @@ function namedRow(
   if (found) return found;
   const pair = `${testBases[from].label} to ${testBases[to].label}`;
   const known = named.length > 0 ? named.map(formulaLabel).join(", ") : "leave it out, there is one formula";
-  return refuse({ kind: "refused", argument: "formula", because: `for ${pair}: ${known}.` });
+  return refuseArgument("formula", `for ${pair}: ${known}.`);
 }
 
 function formulaLabel({ formula }: ConversionRow): string {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { positiveInverse } from "./positive-inverse";
 
 /** One harvested strip: which treatment (by number), in which block (by number). */
@@ -144,9 +144,8 @@ export function dot(first: readonly number[], second: readonly number[]): number
 }
 
 function refuseSplit(): never {
-  refuse({
-    kind: "refused",
-    argument: "blocks",
-    because: "some treatments never stand in a block with the others, so the ground cannot be told from the treatment.",
-  });
+  refuseArgument(
+    "blocks",
+    "some treatments never stand in a block with the others, so the ground cannot be told from the treatment.",
+  );
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { fUpperTail } from "../statistics/f-distribution";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
@@ -88,7 +88,7 @@ export function judgedFit(named: NamedStrips, argument: string): BlockFit {
   const fit = blockFit(named.strips, named.treatments.length, named.blocks.length);
   if (fit.errorDf < 1) {
     const because = "too few strips are left to tell treatment from chance; add blocks.";
-    refuse({ kind: "refused", argument, because });
+    refuseArgument(argument, because);
   }
   // Squares this small are the dust of decimals in base two.
   if (!(fit.errorMeanSquare > 1e-18 * Math.max(1, fit.grandMean ** 2))) {

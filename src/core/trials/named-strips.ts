@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { sameLength } from "../same-length";
 import type { Strip } from "./block-fit";
 
@@ -32,9 +32,9 @@ export function namedStrips({ treatments, blocks, yields }: StripLists, names: L
   sameLength(names.treatments, treatments, names.blocks, blocks);
   sameLength(names.treatments, treatments, "yields", yields);
   const rows = treatments.flatMap((treatment, index) => rowOf(treatment, blocks[index], yields[index], names));
-  if (rows.length === 0) refuse({ kind: "waiting", argument: names.treatments });
+  if (rows.length === 0) waitFor(names.treatments);
   const found = rows.filter((row) => row.yieldBuPerAc !== null);
-  if (found.length === 0) refuse({ kind: "waiting", argument: "yields" });
+  if (found.length === 0) waitFor("yields");
   const treatmentNames = firstListed(found.map(({ treatment }) => treatment));
   const blockNames = firstListed(found.map(({ block }) => block));
   checkSizes(treatmentNames, blockNames, names);
@@ -68,7 +68,7 @@ function rowOf(
   const value = yieldBuPerAc ?? null;
   if (treatment && block) return [{ treatment, block, yieldBuPerAc: value }];
   if (value === null) return [];
-  refuse({ kind: "waiting", argument: treatment ? names.blocks : names.treatments });
+  waitFor(treatment ? names.blocks : names.treatments);
 }
 
 function missingOf(found: readonly Row[], treatments: readonly string[], blocks: readonly string[]) {
@@ -87,11 +87,10 @@ function refuseRepeats(rows: readonly Row[], names: ListNames): void {
   for (const row of rows) {
     const key = keyOf(row);
     if (seen.has(key)) {
-      refuse({
-        kind: "refused",
-        argument: names.treatments,
-        because: `"${row.treatment}" stands twice in "${row.block}": check the names, or average the two yields first.`,
-      });
+      refuseArgument(
+        names.treatments,
+        `"${row.treatment}" stands twice in "${row.block}": check the names, or average the two yields first.`,
+      );
     }
     seen.add(key);
   }
@@ -99,7 +98,7 @@ function refuseRepeats(rows: readonly Row[], names: ListNames): void {
 
 function checkSizes(treatments: readonly string[], blocks: readonly string[], names: ListNames): void {
   const atLeastTwo = (argument: string, list: readonly string[], what: string) => {
-    if (list.length < 2) refuse({ kind: "refused", argument, because: what });
+    if (list.length < 2) refuseArgument(argument, what);
   };
   atLeastTwo(names.treatments, treatments, `only "${treatments[0]}" has yields; a comparison needs two.`);
   atLeastTwo(
@@ -112,7 +111,7 @@ function checkSizes(treatments: readonly string[], blocks: readonly string[], na
 }
 
 function atMost(argument: string, count: number, most: number): void {
-  if (count > most) refuse({ kind: "refused", argument, because: `at most ${most} different names; got ${count}.` });
+  if (count > most) refuseArgument(argument, `at most ${most} different names; got ${count}.`);
 }
 
 function firstListed(names: readonly string[]): string[] {

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
@@ -70,8 +70,7 @@ function completePairs(check: PairedInput["check"], treated: PairedInput["treate
     const with_ = treated[index] ?? null;
     return untreated === null || with_ === null ? [] : [[untreated, with_]];
   });
-  if (pairs.length === 0)
-    refuse({ kind: "waiting", argument: check.every((cell) => cell === null) ? "check" : "treated" });
+  if (pairs.length === 0) waitFor(check.every((cell) => cell === null) ? "check" : "treated");
   if (pairs.length === 1) refuseOnePair();
   return pairs;
 }
@@ -92,12 +91,10 @@ function flipChance(differences: readonly number[]): number {
 }
 
 function refuseOnePair(): never {
-  refuse({
-    kind: "refused",
-    argument: "treated",
-    because:
-      "one pair of strips shows no difference between ground and treatment; two pairs are the least, four to six usual.",
-  });
+  refuseArgument(
+    "treated",
+    "one pair of strips shows no difference between ground and treatment; two pairs are the least, four to six usual.",
+  );
 }
 
 function refuseNoSpread(): never {

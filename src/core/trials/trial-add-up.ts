@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { studentTCdf, studentTQuantile } from "../statistics/student-t";
@@ -93,5 +93,5 @@ function contrastOf(fit: BlockFit, weights: readonly number[], confidencePct: nu
 }
 
 function waitForYields(argument: string, strips: Strips): void {
-  if (strips.every((strip) => strip === null)) refuse({ kind: "waiting", argument });
+  if (strips.every((strip) => strip === null)) waitFor(argument);
 }

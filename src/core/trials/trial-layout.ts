@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { seededRandom } from "../statistics/seeded-random";
 import { trialLimits, wholeNumber } from "./trial-limits";
@@ -63,5 +63,5 @@ function checkTreatments(treatments: readonly string[], design: TrialDesign): vo
 }
 
 function refuseTreatments(because: string): never {
-  refuse({ kind: "refused", argument: "treatments", because });
+  refuseArgument("treatments", because);
 }

@@ -1,6 +1,6 @@
 import type { Limit } from "../limit";
 import { limits } from "../limits";
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 
 /** Accepted ranges of trial quantities. */
 export const trialLimits = {
@@ -26,5 +26,5 @@ export const trialLimits = {
 
 /** Refuses a count with a part behind the point. */
 export function wholeNumber(argument: string, value: number): void {
-  if (!Number.isInteger(value)) refuse({ kind: "refused", argument, because: `must be a whole number; got ${value}.` });
+  if (!Number.isInteger(value)) refuseArgument(argument, `must be a whole number; got ${value}.`);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { chiSquaredCdf } from "../statistics/chi-squared";
@@ -106,16 +106,16 @@ function fieldsOf(gains: TrialPoolInput["gains"], errors: TrialPoolInput["standa
     const error = errors[index] ?? null;
     if (gain === null && error === null) return [];
     if (gain === null || error === null) {
-      refuse({ kind: "waiting", argument: gain === null ? "gains" : "standardErrors" });
+      waitFor(gain === null ? "gains" : "standardErrors");
     }
     within("standardErrors", error, trialLimits.standardError);
     return [{ gain, variance: error * error }];
   });
-  if (fields.length === 0) refuse({ kind: "waiting", argument: "gains" });
+  if (fields.length === 0) waitFor("gains");
   if (fields.length === 1) refuseOneField();
   return fields;
 }
 
 function refuseOneField(): never {
-  refuse({ kind: "refused", argument: "gains", because: "pooling takes at least two fields or years; got one." });
+  refuseArgument("gains", "pooling takes at least two fields or years; got one.");
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { fQuantile } from "../statistics/f-distribution";
 import { noncentralFCdf } from "../statistics/noncentral-f";
@@ -87,11 +87,10 @@ function checkPlan({ gainBuPerAc, stripSdBuPerAc, confidencePct, treatments }: T
   within("treatments", treatments, trialLimits.treatments);
   wholeNumber("treatments", treatments);
   if (gainBuPerAc <= largestRatio * stripSdBuPerAc) return;
-  refuse({
-    kind: "refused",
-    argument: "stripSD",
-    because: `${stripSdBuPerAc} bu/ac is tiny beside a gain of ${gainBuPerAc} bu/ac; check that both are in bu/ac.`,
-  });
+  refuseArgument(
+    "stripSD",
+    `${stripSdBuPerAc} bu/ac is tiny beside a gain of ${gainBuPerAc} bu/ac; check that both are in bu/ac.`,
+  );
 }
 
 function refuseEndless(): never {

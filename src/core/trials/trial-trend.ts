@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { mean } from "./block-fit";
@@ -78,11 +78,11 @@ function placedStrips({ positions, treatments, yields }: TrialTrendInput): Place
     const yieldBuPerAc = yields[index] ?? null;
     // A strip without a yield was lost; it has nothing to adjust.
     if (yieldBuPerAc === null) return [];
-    if (position === null) refuse({ kind: "waiting", argument: "positions" });
-    if (treatment === null) refuse({ kind: "waiting", argument: "treatments" });
+    if (position === null) waitFor("positions");
+    if (treatment === null) waitFor("treatments");
     return [{ position, treatment, yieldBuPerAc }];
   });
-  if (strips.length === 0) refuse({ kind: "waiting", argument: "yields" });
+  if (strips.length === 0) waitFor("yields");
   refuseSamePlace(strips);
   return strips;
 }
@@ -91,11 +91,7 @@ function refuseSamePlace(strips: readonly PlacedStrip[]): void {
   const seen = new Set<number>();
   for (const { position } of strips) {
     if (seen.has(position)) {
-      refuse({
-        kind: "refused",
-        argument: "positions",
-        because: `two strips stand at ${position}; number them across the field.`,
-      });
+      refuseArgument("positions", `two strips stand at ${position}; number them across the field.`);
     }
     seen.add(position);
   }
@@ -107,13 +103,9 @@ function fold(name: string): string {
 
 function refuseFewChecks(check: string, count: number): never {
   const because = `a trend takes at least two strips of "${check}" with yields; found ${count}.`;
-  refuse({ kind: "refused", argument: "check", because });
+  refuseArgument("check", because);
 }
 
 function refuseOnlyChecks(check: string): never {
-  refuse({
-    kind: "refused",
-    argument: "treatments",
-    because: `every strip is "${check}"; there is nothing to adjust.`,
-  });
+  refuseArgument("treatments", `every strip is "${check}"; there is nothing to adjust.`);
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { normalQuantile } from "../statistics/normal";
@@ -152,11 +152,7 @@ function keptVarieties({ varieties, hasTraits }: VarietyMeansInput, named: Named
   const without = new Set(varieties.filter((_, index) => hasTraits[index] === false));
   const keeps = named.treatments.map((name) => !without.has(name));
   if (!keeps.includes(true)) {
-    refuse({
-      kind: "refused",
-      argument: "mustHave",
-      because: "no variety has what you need; at least one row must say yes.",
-    });
+    refuseArgument("mustHave", "no variety has what you need; at least one row must say yes.");
   }
   return keeps;
 }

@@ -1,4 +1,4 @@
-import { refuse } from "../fault";
+import { refuse, refuseArgument, waitFor } from "../fault";
 import type { GrainRow } from "../../reference/crops";
 import type { GrainKey } from "../../reference/grain";
 import { bushelWeight } from "./bushel-weight";
@@ -58,12 +58,12 @@ function tidy(value: number): number {
 }
 
 function askForCrop(): never {
-  refuse({ kind: "waiting", argument: "crop: a bushel is a weight that differs by crop" });
+  waitFor("crop: a bushel is a weight that differs by crop");
 }
 
 function refuseUnlike(from: Unit, to: Unit): never {
   const because = `${to.label} is ${to.quantity} but ${from.label} is ${from.quantity}, and one does not become the other.`;
-  refuse({ kind: "refused", argument: "to", because: `${because}${hint(from, to)}` });
+  refuseArgument("to", `${because}${hint(from, to)}`);
 }
 
 function hint(from: Unit, to: Unit): string {

@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import { machineryLimits } from "../../core/machinery/machinery-limits";
 import {
   tillageCompare as tillageCompareOf,
@@ -164,8 +164,8 @@ function shown(values: Columns & { readonly fuelPrice: number; readonly wage: nu
   const [fuel, hours, costs] = [values.fuel !== null, values.hours !== null, values.costs !== null];
   const pricesFuel = values.fuelPrice > 0;
   const pricesLabor = values.wage > 0;
-  if (pricesFuel && !fuel) refuse({ kind: "waiting", argument: "fuel" });
-  if (pricesLabor && !hours) refuse({ kind: "waiting", argument: "hours" });
+  if (pricesFuel && !fuel) waitFor("fuel");
+  if (pricesLabor && !hours) waitFor("hours");
   return { fuel, hours, costs, cost: costs || pricesFuel || pricesLabor, pricesFuel, pricesLabor };
 }
 
@@ -183,7 +183,7 @@ function passRows(
   passes.forEach((pass, at) => {
     system = systems[at] ?? system;
     if (pass === null) return;
-    if (system === null) refuse({ kind: "waiting", argument: "systems" });
+    if (system === null) waitFor("systems");
     rows.push({
       system,
       pass,
@@ -192,7 +192,7 @@ function passRows(
       costUsdPerAc: columns.costs?.[at] ?? null,
     });
   });
-  if (rows.length === 0) refuse({ kind: "waiting", argument: "passes" });
+  if (rows.length === 0) waitFor("passes");
   return rows;
 }
 

@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuseArgument } from "../../core/fault";
 import { curveLimits } from "../../core/curves/curve-limits";
 import type { ResponseModel } from "../../core/curves/response-model";
 import { responseModels, type ResponseModelKey } from "../../core/curves/response-models";
@@ -34,7 +34,7 @@ export function parametersOf(key: ResponseModelKey, given: GivenParameters): rea
     const value = given.values.get(label);
     if (value !== undefined) return value;
     const because = `the table has no row ${label}: it was fitted with another model than ${model.label}.`;
-    return refuse({ kind: "refused", argument: "parameters", because });
+    return refuseArgument("parameters", because);
   });
 }
 

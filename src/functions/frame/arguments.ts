@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuse, waitFor } from "../../core/fault";
 import { within, type Limit } from "../../core/limit";
 import { isBlank, isCellError, type CellError, type CellIn, type Matrix } from "./cell";
 import { parseNumber } from "./parse-number";
@@ -146,7 +146,7 @@ export function list<T>(
           if (!isBlank(cell)) values.push(of.read(cell as Present, argument));
         }
       }
-      if (values.length === 0 && atLeast > 0) refuse({ kind: "waiting", argument });
+      if (values.length === 0 && atLeast > 0) waitFor(argument);
       if (values.length < atLeast) refuse({ kind: "tooFew", argument, received: values.length, atLeast });
       return values;
     },

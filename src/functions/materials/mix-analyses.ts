@@ -1,6 +1,6 @@
 import { publishedAnalysis } from "../../core/materials/published-analysis";
 import { materialLimits } from "../../core/materials/material-limits";
-import { refuse } from "../../core/fault";
+import { refuse, refuseArgument, waitFor } from "../../core/fault";
 import type { NutrientKey } from "../../reference/nutrients";
 import type { Cited } from "../../reference/table";
 import { percent, type ManyArgument, type Matrix } from "../frame";
@@ -35,7 +35,7 @@ export function mixAnalyses(): ManyArgument<MixAnalyses> {
 }
 
 function readAnalyses(cells: Matrix<LabelledCell>, argument: string): MixAnalyses {
-  if (cells.every((row) => row.every(isEmpty))) refuse({ kind: "waiting", argument });
+  if (cells.every((row) => row.every(isEmpty))) waitFor(argument);
   if (isNamesOnly(cells)) return publishedAnalyses(cells.flat(), argument);
   const isHeaded = hasHeading(cells);
   const body = isHeaded ? cells.slice(1) : cells;
@@ -102,7 +102,7 @@ function materialKeyOf(received: string, argument: string) {
 
 function refuseTwice(headings: readonly NutrientKey[] | null, argument: string): void {
   const twice = headings?.find((name, index) => headings.indexOf(name) !== index);
-  if (twice) refuse({ kind: "refused", argument, because: `${twice} heads two columns.` });
+  if (twice) refuseArgument(argument, `${twice} heads two columns.`);
 }
 
 /** Shares typed for percentages: a list where nothing reaches 1 % is a slip, a single small number is not. */

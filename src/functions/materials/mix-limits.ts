@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuse, refuseArgument } from "../../core/fault";
 import { limits } from "../../core/limits";
 import { quantity, type ManyArgument } from "../frame";
 import { isEmpty, isWord, labelledCells, type LabelledCell } from "./labelled-cells";
@@ -27,7 +27,7 @@ export function mixLimits(): ManyArgument<readonly MaterialLimit[]> {
 function limitOf(row: readonly LabelledCell[], argument: string): MaterialLimit {
   if (row.length > 2) {
     const because = `takes one column (most) or two (least, most); got ${row.length}.`;
-    refuse({ kind: "refused", argument, because });
+    refuseArgument(argument, because);
   }
   const [most = null, least = null] = [...row].reverse().map((cell) => poundsOf(cell, argument));
   return { leastLbPerAc: least, mostLbPerAc: most };

@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuse, refuseArgument, waitFor } from "../../core/fault";
 import { limits } from "../../core/limits";
 import type { NutrientKey } from "../../reference/nutrients";
 import { quantity, type ManyArgument, type Matrix } from "../frame";
@@ -29,7 +29,7 @@ export function mixNeeds(): ManyArgument<MixNeeds> {
 function readNeeds(cells: Matrix<LabelledCell>, argument: string): MixNeeds {
   const lines = linesOf(cells, argument);
   const amounts = lines.at(-1) ?? [];
-  if (amounts.every(isEmpty)) refuse({ kind: "waiting", argument });
+  if (amounts.every(isEmpty)) waitFor(argument);
   if (lines.length === 1) return { names: null, needsLbPerAc: amounts.map((cell) => amountOf(cell, argument)) };
   const pairs = amounts.flatMap((cell, index) => {
     const name = lines[0]?.[index];
@@ -50,7 +50,7 @@ function linesOf(cells: Matrix<LabelledCell>, argument: string): Matrix<Labelled
   if (columns === 2 && cells.some(([first]) => isWord(first))) {
     return [cells.map(([first]) => first ?? null), cells.map(([, last]) => last ?? null)];
   }
-  return refuse({ kind: "refused", argument, because: shape });
+  return refuseArgument(argument, shape);
 }
 
 function amountOf(cell: LabelledCell, argument: string): number {
@@ -60,8 +60,7 @@ function amountOf(cell: LabelledCell, argument: string): number {
 
 /** The nutrient a heading names. */
 export function nutrientOf(cell: LabelledCell | undefined, argument: string): NutrientKey {
-  if (isEmpty(cell))
-    refuse({ kind: "refused", argument, because: "an amount stands there without the name of its nutrient." });
+  if (isEmpty(cell)) refuseArgument(argument, "an amount stands there without the name of its nutrient.");
   const received = String(cell);
   const accepted = Object.values(nutrientWords.words).map(({ label }) => label);
   return (

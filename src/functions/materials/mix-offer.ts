@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuseArgument, waitFor } from "../../core/fault";
 import type { MixMaterial, MixNutrient, MixRequest } from "../../core/materials/mix-request";
 import { nutrients, type NutrientKey } from "../../reference/nutrients";
 import type { Cited } from "../../reference/table";
@@ -37,7 +37,7 @@ export function mixOffer(ranges: MixRanges): MixOffer {
   const { analyses, pricesUsdPerTon, limits } = ranges;
   refuseCount("prices", pricesUsdPerTon.length, analyses.materials.length);
   if (limits) refuseCount("limits", limits.length, analyses.materials.length);
-  if (pricesUsdPerTon.every((price) => price === null)) refuse({ kind: "waiting", argument: "prices" });
+  if (pricesUsdPerTon.every((price) => price === null)) waitFor("prices");
   const wanted = wantedNutrients(ranges);
   const columns = columnsOf(analyses, wanted);
   const materials: MixMaterial[] = [];
@@ -63,7 +63,7 @@ function wantedNutrients({ needs, analyses, overshootLbPerAc }: MixRanges): MixN
   const count = overshootLbPerAc?.length ?? 1;
   if (count !== 1 && count !== names.length) {
     const because = `it has ${counted(count, "value")} for ${counted(names.length, "need")}: give one for each need, or one for all.`;
-    refuse({ kind: "refused", argument: "overshoot", because });
+    refuseArgument("overshoot", because);
   }
   const asked = names.map((nutrient, index) => ({
     nutrient,
@@ -85,7 +85,7 @@ function namesFor(count: number, { headings, materials }: MixAnalyses): readonly
   if (!isPublished && columns !== count) refuseColumns(count, columns);
   if (count > usualOrder.length) {
     const because = `there are ${count} without names; at most ${usualOrder.length} nutrients are known.`;
-    refuse({ kind: "refused", argument: "needs", because });
+    refuseArgument("needs", because);
   }
   return usualOrder.slice(0, count);
 }
@@ -101,7 +101,7 @@ function columnsOf({ headings, materials }: MixAnalyses, wanted: readonly MixNut
     const column = headings.indexOf(nutrient);
     if (column >= 0) return column;
     const because = `no column is headed ${nutrients[nutrient].label}, which needs asks for.`;
-    return refuse({ kind: "refused", argument: "analyses", because });
+    return refuseArgument("analyses", because);
   });
 }
 
@@ -129,18 +129,18 @@ function refuseLimitOnLeftOut({ name }: AnalysedMaterial, leftOut: string | null
   const least = limit?.leastLbPerAc ?? 0;
   if (leftOut === null || least === 0) return;
   const because = `${name} has a least of ${least} lb/ac but ${leftOut.split(":")[0]}.`;
-  refuse({ kind: "refused", argument: "limits", because });
+  refuseArgument("limits", because);
 }
 
 function refuseCount(argument: string, received: number, materials: number): void {
   if (received === materials) return;
   const because = `it has ${counted(received, "row")} for ${counted(materials, "material")} in analyses: give one for each, blank where there is none.`;
-  refuse({ kind: "refused", argument, because });
+  refuseArgument(argument, because);
 }
 
 function refuseColumns(needs: number, columns: number): never {
   const because = `it has ${counted(columns, "nutrient column")} for ${counted(needs, "need")}: give a column for each need in the same order, or name both.`;
-  return refuse({ kind: "refused", argument: "analyses", because });
+  return refuseArgument("analyses", because);
 }
 
 function counted(count: number, word: string): string {

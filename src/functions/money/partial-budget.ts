@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import { breakEvenGain as breakEvenGainOf } from "../../core/money/break-even-gain";
 import { moneyLimits } from "../../core/money/money-limits";
 import { partialBudget as partialBudgetOf } from "../../core/money/partial-budget";
@@ -30,7 +30,7 @@ export const partialBudget = worksheetFunction({
   },
   compute: ({ addedReturns, reducedCosts, addedCosts, reducedReturns }) => {
     if (addedReturns.length + reducedCosts.length + addedCosts.length + reducedReturns.length === 0) {
-      refuse({ kind: "waiting", argument: "addedReturns" });
+      waitFor("addedReturns");
     }
     return partialBudgetOf({
       addedReturnsUsd: addedReturns,

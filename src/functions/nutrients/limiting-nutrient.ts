@@ -15,7 +15,7 @@ import {
   type ManyArgument,
   type OneArgument,
 } from "../frame";
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import { cropWords, extractantWords, nutrientWords } from "../words";
 import { checkLines } from "../check-lines";
 import { anyTest, groupArgument, guideArgument, ownUnit } from "../soil/guide-arguments";
@@ -44,7 +44,7 @@ const testsArgument: ManyArgument<readonly NutrientTest[]> = {
       const extractant = cell(methodCell, method, argument);
       return test === null || name === null ? [] : [{ nutrient: name, soilTest: test, extractant }];
     });
-    return tests.length > 0 ? tests : refuse({ kind: "waiting", argument });
+    return tests.length > 0 ? tests : waitFor(argument);
   },
 };
 

@@ -1,6 +1,6 @@
 import type { PairGain } from "../../core/practices/pick-request";
 import { practiceLimits } from "../../core/practices/practice-limits";
-import { refuse } from "../../core/fault";
+import { refuseArgument } from "../../core/fault";
 import { list, listWithGaps, quantity, type ManyArgument } from "../frame";
 
 /** Bushels beyond the sum of two gains, as a square with a row and a column for each practice. */
@@ -22,7 +22,7 @@ export function pairGains(grid: PairGrid, rows: number): PairGain[] {
   const columns = grid[0]?.length ?? 0;
   if (grid.length !== rows || columns !== rows) {
     const because = `it is ${grid.length} × ${columns} for ${rows} rows of practices: give a square of that size.`;
-    refuse({ kind: "refused", argument: "pairGains", because });
+    refuseArgument("pairGains", because);
   }
   const found: PairGain[] = [];
   for (let first = 0; first < rows; first++) {
@@ -31,7 +31,7 @@ export function pairGains(grid: PairGrid, rows: number): PairGain[] {
       const below = grid[second]?.[first] ?? null;
       if (above !== null && below !== null && above !== below) {
         const because = `rows ${first + 1} and ${second + 1} meet twice, with ${above} and ${below}: fill one of the two.`;
-        refuse({ kind: "refused", argument: "pairGains", because });
+        refuseArgument("pairGains", because);
       }
       const extraBuPerAc = above ?? below;
       if (extraBuPerAc !== null && extraBuPerAc !== 0) found.push({ first, second, extraBuPerAc });

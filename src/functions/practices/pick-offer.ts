@@ -1,5 +1,5 @@
 import { countInWords } from "../../core/count-in-words";
-import { refuse } from "../../core/fault";
+import { refuseArgument, waitFor } from "../../core/fault";
 import type { Interaction, PickPractice, PickRequest, YieldFactor } from "../../core/practices/pick-request";
 import { pairGains, type PairGrid } from "./pair-grid";
 
@@ -44,8 +44,8 @@ export function pickOffer(ranges: PickRanges): PickOffer {
     factors: ranges.factors,
   };
   for (const [argument, column] of Object.entries(columns)) refuseLength(argument, column, costs.length);
-  if (costs.every((cost) => cost === null)) refuse({ kind: "waiting", argument: "costs" });
-  if (gains.every((gain) => gain === null)) refuse({ kind: "waiting", argument: "gains" });
+  if (costs.every((cost) => cost === null)) waitFor("costs");
+  if (gains.every((gain) => gain === null)) waitFor("gains");
 
   const practices: PickPractice[] = [];
   const rows = costs.map((costUsdPerAc, index): OfferedPractice => {
@@ -69,7 +69,7 @@ function requestOf(
   const pairs = ranges.pairGains ? pairGains(ranges.pairGains, rows.length) : [];
   if (pairs.length > 0 && ranges.interaction !== "additive") {
     const because = `goes with additive gains only; interaction is ${ranges.interaction}.`;
-    refuse({ kind: "refused", argument: "pairGains", because });
+    refuseArgument("pairGains", because);
   }
   return {
     practices,
@@ -101,7 +101,7 @@ function links(
     return namedRows(cell, rows, argument).flatMap((row): [number, number][] => {
       if (row === index) {
         const because = `row ${index + 1} names itself: name the other practice.`;
-        refuse({ kind: "refused", argument, because });
+        refuseArgument(argument, because);
       }
       const other = rows[row]?.place ?? null;
       return other === null ? [] : [[place, other]];
@@ -119,7 +119,7 @@ function namedRows(cell: string, rows: readonly OfferedPractice[], argument: str
       const row = rowOf(part, rows);
       if (row !== null) return row;
       const because = `"${part.trim()}" is no practice of this list: use its name in names, or its row number from 1 to ${rows.length}.`;
-      return refuse({ kind: "refused", argument, because });
+      return refuseArgument(argument, because);
     });
 }
 
@@ -144,11 +144,11 @@ function factorsOf(
     const name = names?.[row]?.trim() || practice;
     const known = factors.get(name.toLowerCase());
     if (ceilingBuPerAc === null && !known) {
-      refuse({ kind: "waiting", argument: "ceilings", accepted: `yield that ${name} allows today` });
+      waitFor("ceilings", `yield that ${name} allows today`);
     }
     if (known && ceilingBuPerAc !== null && known.ceilingBuPerAc !== ceilingBuPerAc) {
       const because = `${name} has ceilings of ${known.ceilingBuPerAc} and ${ceilingBuPerAc}: give one for each factor.`;
-      refuse({ kind: "refused", argument: "ceilings", because });
+      refuseArgument("ceilings", because);
     }
     if (known) known.practices.push(place);
     else factors.set(name.toLowerCase(), { name, ceilingBuPerAc: ceilingBuPerAc ?? 0, practices: [place] });
@@ -159,5 +159,5 @@ function factorsOf(
 function refuseLength(argument: string, column: readonly unknown[] | null, rows: number): void {
   if (column === null || column.length === rows) return;
   const because = `it has ${countInWords(column.length, "cell")} for ${rows} in costs: give one for each practice, blank where there is none.`;
-  refuse({ kind: "refused", argument, because });
+  refuseArgument(argument, because);
 }

@@ -1,6 +1,6 @@
 import { dateText } from "../../core/units/sheet-date";
 import { plantBack, plantBackLimits, type LabelInterval } from "../../core/protection/plant-back";
-import { refuse } from "../../core/fault";
+import { refuseArgument } from "../../core/fault";
 import { line, quantity, worksheetFunction, type OneArgument } from "../frame";
 import { sheetDate } from "../sheet-date";
 import { labelLaw } from "../cautions";
@@ -19,7 +19,7 @@ const intervalDays: OneArgument<LabelInterval> = {
     if (/^d/i.test(stated[2] ?? "")) return { days: inDays.read(amount, argument) };
     const months = inMonths.read(amount, argument);
     if (!Number.isInteger(months)) {
-      refuse({ kind: "refused", argument, because: `${months} months is no whole number: give the days.` });
+      refuseArgument(argument, `${months} months is no whole number: give the days.`);
     }
     return { months };
   },

@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import type { NamedHerbicide } from "../../core/protection/site-of-action";
 import {
   programGroups as programGroupsOf,
@@ -117,7 +117,7 @@ function usesOf(
     const said = control?.[row] ?? null;
     return named === null ? [] : [{ pass, herbicide: named, isEffective: said === null ? null : said === "yes" }];
   });
-  return uses.length > 0 ? uses : refuse({ kind: "waiting", argument: "activeIngredients" });
+  return uses.length > 0 ? uses : waitFor("activeIngredients");
 }
 
 function groupRow(name: string, { sites, effective }: GroupCount): CellOut[] {

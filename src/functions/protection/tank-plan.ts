@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import { sprayLimits } from "../../core/protection/spray-limits";
 import { tankPlan as tankPlanOf, type MixPart, type TankPlan } from "../../core/protection/tank-plan";
 import {
@@ -32,10 +32,10 @@ const mix: ManyArgument<readonly MixPart[]> = {
       if (isCellError(name)) throw new ArrivedError(name);
       const readUnit = readCell(unitCell, unit, argument);
       if (read === null) return [];
-      if (readUnit === null) refuse({ kind: "waiting", argument: `the unit of ${nameText} in ${argument}` });
+      if (readUnit === null) waitFor(`the unit of ${nameText} in ${argument}`);
       return [{ name: nameText, amount: read, unit: readUnit }];
     });
-    return parts.length > 0 ? parts : refuse({ kind: "waiting", argument });
+    return parts.length > 0 ? parts : waitFor(argument);
   },
 };
 

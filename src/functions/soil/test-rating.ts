@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuseArgument } from "../../core/fault";
 import { limits } from "../../core/limits";
 import { testRating as testRatingOf } from "../../core/soil/need/test-rating";
 import { guides, type NeedNutrient } from "../../reference/guides";
@@ -82,9 +82,5 @@ export const testRating = worksheetFunction({
 
 function ratedNutrient(nutrient: NutrientKey): NeedNutrient {
   if (nutrient === "P2O5" || nutrient === "K2O") return nutrient;
-  refuse({
-    kind: "refused",
-    argument: "nutrient",
-    because: `guides rate soil-test P and K here; got ${nutrients[nutrient].label}.`,
-  });
+  refuseArgument("nutrient", `guides rate soil-test P and K here; got ${nutrients[nutrient].label}.`);
 }

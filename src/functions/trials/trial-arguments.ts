@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { refuseArgument, waitFor } from "../../core/fault";
 import type { GainMoney } from "../../core/trials/gain-in-words";
 import { trialLimits } from "../../core/trials/trial-limits";
 import { listWithGaps, optional, quantity, text, type ManyArgument, type OneArgument } from "../frame";
@@ -22,8 +22,8 @@ export function yields(says: string): ManyArgument<readonly (number | null)[]> {
 /** Price and cost belong together; without both there is no talk of money. */
 export function moneyOf(priceUsdPerBu: number | null, costUsdPerAc: number | null): GainMoney | null {
   if (priceUsdPerBu === null && costUsdPerAc === null) return null;
-  if (priceUsdPerBu === null) refuse({ kind: "waiting", argument: "price" });
-  if (costUsdPerAc === null) refuse({ kind: "waiting", argument: "cost" });
+  if (priceUsdPerBu === null) waitFor("price");
+  if (costUsdPerAc === null) waitFor("cost");
   if (priceUsdPerBu > 0) return { priceUsdPerBu, costUsdPerAc };
-  refuse({ kind: "refused", argument: "price", because: "is 0: no gain pays for the cost." });
+  refuseArgument("price", "is 0: no gain pays for the cost.");
 }

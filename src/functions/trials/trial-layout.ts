@@ -1,4 +1,4 @@
-import { refuse } from "../../core/fault";
+import { waitFor } from "../../core/fault";
 import { trialLayout as trialLayoutOf } from "../../core/trials/trial-layout";
 import { trialLimits } from "../../core/trials/trial-limits";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
@@ -41,7 +41,7 @@ export const trialLayout = worksheetFunction({
   },
   compute: ({ treatments, blocks, seed, design }) => {
     const named = treatments.flatMap((name) => (name === null ? [] : [name]));
-    if (named.length === 0) refuse({ kind: "waiting", argument: "treatments" });
+    if (named.length === 0) waitFor("treatments");
     return trialLayoutOf({ treatments: named, blocks, seed, design });
   },
   value: (strips, { design }) => [

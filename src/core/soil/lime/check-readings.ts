@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuseArgument } from "../../fault";
 import { within } from "../../limit";
 import { soilKinds, type LimeForm, type LimeMethod, type SoilKindKey } from "../../../reference/soil";
 
@@ -11,11 +11,10 @@ export function checkTarget(method: LimeMethod, targetPh: number): void {
     return;
   }
   if (published.includes(targetPh)) return;
-  refuse({
-    kind: "refused",
-    argument: "targetPH",
-    because: `${method.label} publishes lime to pH ${published.map((ph) => ph.toFixed(1)).join(", ")}; got ${targetPh}.`,
-  });
+  refuseArgument(
+    "targetPH",
+    `${method.label} publishes lime to pH ${published.map((ph) => ph.toFixed(1)).join(", ")}; got ${targetPh}.`,
+  );
 }
 
 export function publishedTargets(form: LimeForm): readonly number[] | undefined {
@@ -35,11 +34,10 @@ export function publishedTargets(form: LimeForm): readonly number[] | undefined 
 
 export function checkSoil(method: LimeMethod, soil: SoilKindKey): void {
   if (method.soils.includes(soil)) return;
-  refuse({
-    kind: "refused",
-    argument: "soil",
-    because: `${method.label} publishes lime for ${method.soils.map((kind) => soilKinds[kind].label).join(" and ")} soil only.`,
-  });
+  refuseArgument(
+    "soil",
+    `${method.label} publishes lime for ${method.soils.map((kind) => soilKinds[kind].label).join(" and ")} soil only.`,
+  );
 }
 
 /**
@@ -49,11 +47,10 @@ export function checkSoil(method: LimeMethod, soil: SoilKindKey): void {
 export function checkOrder(method: LimeMethod, ph: number, bufferPh: number | null): void {
   if (bufferPh === null || !method.buffer) return;
   if (bufferPh < method.buffer.acidUnder && bufferPh < ph - 0.25) {
-    refuse({
-      kind: "refused",
-      argument: "bufferPH",
-      because: `a buffer pH of ${bufferPh} under a soil pH of ${ph} does not occur. Are pH and bufferPH the wrong way round?`,
-    });
+    refuseArgument(
+      "bufferPH",
+      `a buffer pH of ${bufferPh} under a soil pH of ${ph} does not occur. Are pH and bufferPH the wrong way round?`,
+    );
   }
 }
 

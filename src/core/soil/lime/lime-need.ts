@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuseArgument, waitFor } from "../../fault";
 import { within } from "../../limit";
 import { acrePerHectare, kilogramPerPound, poundPerTon } from "../../units/units";
 import {
@@ -116,13 +116,11 @@ function noLime(method: LimeMethod, why: LimeNeed["why"]): LimeNeed {
 function limeCredit({ method, limedTonPerAc, monthsSince, soil }: LimeNeedInput): number {
   if (limedTonPerAc === 0) return 0;
   if (method !== "nc") {
-    refuse({
-      kind: "refused",
-      argument: "limeApplied",
-      because:
-        "only NC publishes a credit for lime still reacting: leave it out, and wait a year after liming to test.",
-    });
+    refuseArgument(
+      "limeApplied",
+      "only NC publishes a credit for lime still reacting: leave it out, and wait a year after liming to test.",
+    );
   }
-  if (monthsSince === null) refuse({ kind: "waiting", argument: "monthsSince" });
+  if (monthsSince === null) waitFor("monthsSince");
   return limedTonPerAc * Math.max(0, 1 - residualLime.lossPerMonth[soil] * monthsSince);
 }

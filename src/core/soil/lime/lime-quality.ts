@@ -1,4 +1,4 @@
-import { needed, refuse } from "../../fault";
+import { needed, refuseArgument } from "../../fault";
 import {
   finenessSystems,
   type FinenessSystem,
@@ -64,7 +64,7 @@ function classesFromShares(shares: readonly number[], system: FinenessSystem): r
   if (shares.length !== classes && shares.length !== classes - 1) refuseCount(shares.length, system, "shares");
   const total = shares.reduce((sum, share) => sum + share, 0);
   if (total > 0 && total <= 1.02) {
-    refuse({ kind: "refused", argument: "finenessShares", because: "shares are in percent: enter 40, not 0.40." });
+    refuseArgument("finenessShares", "shares are in percent: enter 40, not 0.40.");
   }
   const isWhole = shares.length === classes;
   if (total > 100 + roundingPct || (isWhole && total < 100 - roundingPct)) refuseTotal(total);
@@ -78,11 +78,10 @@ function classesFromPassing(passing: readonly number[], system: FinenessSystem):
   return through.slice(0, -1).map((coarse, size) => {
     const fine = through[size + 1] ?? 0;
     if (fine > coarse) {
-      refuse({
-        kind: "refused",
-        argument: "finenessShares",
-        because: `a finer sieve cannot pass more than a coarser one: ${fine} % after ${coarse} %. List them coarse to fine.`,
-      });
+      refuseArgument(
+        "finenessShares",
+        `a finer sieve cannot pass more than a coarser one: ${fine} % after ${coarse} %. List them coarse to fine.`,
+      );
     }
     return coarse - fine;
   });
@@ -93,24 +92,16 @@ function refuseCount(received: number, { label, sieves }: FinenessSystem, report
     report === "passing"
       ? `what passes ${sieves.join(", ")} mesh (${sieves.length} values)`
       : `the shares ${sizeNames(sieves).join(", ")} (${sieves.length + 1} values, or all but the first)`;
-  refuse({
-    kind: "refused",
-    argument: "finenessShares",
-    because: `${label} takes ${expected}, coarse to fine; got ${received}.`,
-  });
+  refuseArgument("finenessShares", `${label} takes ${expected}, coarse to fine; got ${received}.`);
 }
 
 function refuseTotal(total: number): never {
   const because = `the shares must add to 100 %; they add to ${Number(total.toFixed(2))}.`;
-  refuse({ kind: "refused", argument: "finenessShares", because });
+  refuseArgument("finenessShares", because);
 }
 
 function refuseMoisture({ label }: FinenessSystem): never {
-  refuse({
-    kind: "refused",
-    argument: "moisture",
-    because: `${label} is stated on dry lime: leave moisture out here and give it to LIMERATE.`,
-  });
+  refuseArgument("moisture", `${label} is stated on dry lime: leave moisture out here and give it to LIMERATE.`);
 }
 
 /** "over 8 mesh", "8 to 20 mesh", "under 60 mesh". */

@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuseArgument, waitFor } from "../../fault";
 import type { CropKey } from "../../../reference/crops";
 import { extractants } from "../../../reference/guides";
 import type {
@@ -53,7 +53,7 @@ export function chooseRule(question: RuleQuestion): ChosenRule {
   for (const extractant of tried) {
     const rule = ruleFor(question, approach, extractant);
     if (rule && chosen && rule !== chosen) {
-      refuse({ kind: "waiting", argument: "method", accepted: `${guide.label} takes ${methodsOf(system)}` });
+      waitFor("method", `${guide.label} takes ${methodsOf(system)}`);
     }
     chosen ??= rule;
   }
@@ -70,11 +70,10 @@ function extractantsToTry(
   if (system.extractants.length === 0) return [null];
   if (asked === null) return system.extractants;
   if (system.extractants.includes(asked)) return [asked];
-  return refuse({
-    kind: "refused",
-    argument: "method",
-    because: `${guide.label} is defined for ${methodsOf(system)}; got ${extractants[asked].label}. Convert the test first (TESTCONVERT), or use a guide that takes it.`,
-  });
+  return refuseArgument(
+    "method",
+    `${guide.label} is defined for ${methodsOf(system)}; got ${extractants[asked].label}. Convert the test first (TESTCONVERT), or use a guide that takes it.`,
+  );
 }
 
 function methodsOf(system: NeedSystem): string {
@@ -98,7 +97,7 @@ function ruleFor(
     if (!fitsCrop(rule, question) || !fitsGroup(rule, question)) continue;
     const bound = rule.cecUpTo ?? rule.cecBelow;
     if (bound === undefined) return rule;
-    if (cecMeq === null) refuse({ kind: "waiting", argument: "cec" });
+    if (cecMeq === null) waitFor("cec");
     if (cecMeq < bound || cecMeq === rule.cecUpTo) return rule;
   }
   return undefined;
@@ -107,7 +106,7 @@ function ruleFor(
 function fitsCrop({ crops, after }: NeedRule, { crop, rotationCrop }: RuleQuestion): boolean {
   if (after !== undefined && rotationCrop !== after) return false;
   if (crops === "all") return true;
-  if (crop === null) refuse({ kind: "waiting", argument: "crop" });
+  if (crop === null) waitFor("crop");
   return crops.includes(crop);
 }
 

@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuse, refuseArgument, waitFor } from "../../fault";
 import { within } from "../../limit";
 import { crops, type CropKey } from "../../../reference/crops";
 import { guideInWords } from "../../../reference/guides";
@@ -125,13 +125,13 @@ function offeredYears(guide: Guide, form: RateForm, asked: number | null): numbe
   const offered = [form.build.years].flat();
   if (offered.includes(asked)) return asked;
   const because = `${guide.label} spreads build-up over ${eitherOf(offered)} years; got ${asked}.`;
-  return refuse({ kind: "refused", argument: "years", because });
+  return refuseArgument("years", because);
 }
 
 function refuseMissing({ guide, nutrient, crop }: NutrientNeedInput, form: RateForm, parts: RateParts): never {
   if (parts.missing === "years" && form.kind === "buildMaintain") {
     const accepted = `${guide.label} spreads build-up over ${eitherOf([form.build.years].flat())} years`;
-    refuse({ kind: "waiting", argument: "years", accepted });
+    waitFor("years", accepted);
   }
   refuse({
     kind: "notPublished",

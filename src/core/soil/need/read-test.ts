@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuseArgument } from "../../fault";
 import { within } from "../../limit";
 import {
   guideInWords,
@@ -36,11 +36,10 @@ export function readTest(
   const { testUnit, highestTest } = guide[nutrient];
   if (testUnit === "class") return { test: Number.NaN, reportClass: classOf(guide, soilTest) };
   if (typeof soilTest === "string") {
-    refuse({
-      kind: "refused",
-      argument: "soilTest",
-      because: `${guide.label} is read at a number (${testUnit}); got the class ${reportClasses[soilTest].label}.`,
-    });
+    refuseArgument(
+      "soilTest",
+      `${guide.label} is read at a number (${testUnit}); got the class ${reportClasses[soilTest].label}.`,
+    );
   }
   const times = given === null ? 1 : timesTo(guide, testUnit, given);
   within("soilTest", soilTest, { min: 0, max: highestTest / times, unit: unitOf(testUnit, given), slip: 2 });
@@ -55,19 +54,17 @@ function timesTo(guide: Guide, testUnit: "ppm" | "lb/ac" | "index", given: TestU
   if (testUnits[given].label === testUnit) return 1;
   if (testUnit === "ppm") return 1 / poundsPerPpm;
   if (testUnit === "lb/ac") return poundsPerPpm;
-  return refuse({
-    kind: "refused",
-    argument: "testUnit",
-    because: `${guide.label} is read at the index its laboratory prints, not at ${testUnits[given].label}.`,
-  });
+  return refuseArgument(
+    "testUnit",
+    `${guide.label} is read at the index its laboratory prints, not at ${testUnits[given].label}.`,
+  );
 }
 
 function classOf(guide: Guide, soilTest: SoilTest): ReportClassKey {
   if (typeof soilTest === "string") return soilTest;
   const words = Object.values(reportClasses).map(({ label }) => label);
-  return refuse({
-    kind: "refused",
-    argument: "soilTest",
-    because: `${guideInWords(guide)} prints no class limits: type the class on the report (${words.join(", ")}); got ${soilTest}.`,
-  });
+  return refuseArgument(
+    "soilTest",
+    `${guideInWords(guide)} prints no class limits: type the class on the report (${words.join(", ")}); got ${soilTest}.`,
+  );
 }

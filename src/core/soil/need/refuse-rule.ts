@@ -1,4 +1,4 @@
-import { refuse } from "../../fault";
+import { refuse, refuseArgument, waitFor } from "../../fault";
 import { crops, type CropKey } from "../../../reference/crops";
 import {
   approaches,
@@ -36,12 +36,8 @@ const labelOf = (key: GroupKey): string => groups[key]?.label ?? key;
 export function refuseGroup({ guide, group }: RuleQuestion, known: readonly GroupKey[]): never {
   const labels = [...new Set(known)].map(labelOf);
   const named = labels.length > mostNamed ? `${labels[0]} to ${labels[labels.length - 1]}` : inWords(labels);
-  if (!group) refuse({ kind: "waiting", argument: "group", accepted: `${guide.label} prints ${named}` });
-  refuse({
-    kind: "refused",
-    argument: "group",
-    because: `${guide.label} prints ${named}; got ${labelOf(group)}.`,
-  });
+  if (!group) waitFor("group", `${guide.label} prints ${named}`);
+  refuseArgument("group", `${guide.label} prints ${named}; got ${labelOf(group)}.`);
 }
 
 /** Nothing fits: the approach is unknown to the guide, or the crop is. */
@@ -51,11 +47,10 @@ export function refuseRule(question: RuleQuestion, approach: ApproachKey): never
   const approachesOf = (rule: NeedRule) => rule.approaches ?? [guide.approach];
   const known = [...new Set(rules.flatMap(approachesOf))];
   if (!forRating && !known.includes(approach)) {
-    refuse({
-      kind: "refused",
-      argument: "approach",
-      because: `${guide.label} publishes ${inWords(known.map((key) => approaches[key].label))}; got ${approaches[approach].label}.`,
-    });
+    refuseArgument(
+      "approach",
+      `${guide.label} publishes ${inWords(known.map((key) => approaches[key].label))}; got ${approaches[approach].label}.`,
+    );
   }
   const fitting = rules.filter((rule) => (forRating ? namesClasses(rule) : approachesOf(rule).includes(approach)));
   const printed = labelsOf(fitting);
