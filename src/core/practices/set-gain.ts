@@ -1,4 +1,4 @@
-import { refuseArgument, waitFor } from "../fault";
+import { refuseArgument, needed } from "../fault";
 import type { PickRequest, YieldFactor } from "./pick-request";
 
 /** The gain of a set of practices, and how much more could still come of others. Sets are told by place. */
@@ -28,15 +28,12 @@ export function setGain(request: PickRequest): SetGain {
   }
 }
 
-type Needed = "currentYield" | "attainableYield" | "ceilings";
-
-function needed<T>(value: T | null, argument: Needed, { interaction }: PickRequest): T {
-  if (value === null) waitFor(argument, `${interaction} gains need it`);
-  return value;
+function neededBy<T>({ interaction }: PickRequest, argument: string, value: T | null): T {
+  return needed(argument, value, `${interaction} gains need it`);
 }
 
 function currentOf(request: PickRequest): number {
-  const current = needed(request.currentYieldBuPerAc, "currentYield", request);
+  const current = neededBy(request, "currentYield", request.currentYieldBuPerAc);
   if (current > 0) return current;
   return refuseArgument("currentYield", "must be above 0 bu/ac to multiply.");
 }
@@ -93,8 +90,8 @@ function product(
 
 /** gap × (1 - Π(1 - gain / gap)): each gain closes a share of what is left to gain. */
 function diminishing(request: PickRequest): SetGain {
-  const current = needed(request.currentYieldBuPerAc, "currentYield", request);
-  const gap = needed(request.attainableYieldBuPerAc, "attainableYield", request) - current;
+  const current = neededBy(request, "currentYield", request.currentYieldBuPerAc);
+  const gap = neededBy(request, "attainableYield", request.attainableYieldBuPerAc) - current;
   for (const { name, gainBuPerAc } of request.practices) {
     if (gainBuPerAc <= gap) continue;
     const because = `${name} alone gains ${gainBuPerAc} bu/ac, more than the ${gap} between currentYield and it.`;
@@ -115,7 +112,7 @@ function diminishing(request: PickRequest): SetGain {
 
 /** The lowest ceiling after the set less the lowest today: what is not limiting adds nothing. */
 function minimum(request: PickRequest): SetGain {
-  const factors = needed(request.factors, "ceilings", request);
+  const factors = neededBy(request, "ceilings", request.factors);
   const over = request.attainableYieldBuPerAc ?? Infinity;
   const gains = request.practices.map(({ gainBuPerAc }) => gainBuPerAc);
   const yieldOf = (gainIn: (factor: YieldFactor) => number) =>
