@@ -1,4 +1,5 @@
 import { refuseArgument } from "../fault";
+import { sum } from "../statistics/sums";
 import { investmentFlows, type Investment, type InvestmentFlows } from "./investment-flows";
 import { netPresentValue } from "./net-present-value";
 
@@ -46,7 +47,7 @@ export function investmentReturn(investment: Investment): InvestmentReturn {
   }
   const rate = internalRate(flows.flowsUsd);
   if (rate === null) refuseNoRate(flows);
-  const inUsd = flows.flowsUsd.slice(1).reduce((sum, flow) => sum + flow, 0);
+  const inUsd = sum(flows.flowsUsd.slice(1));
   return { ...flows, rate, returnedPerDollar: inUsd / investment.investmentUsd };
 }
 

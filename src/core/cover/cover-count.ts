@@ -1,7 +1,8 @@
 import { countInWords } from "../count-in-words";
 import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
-import { normalQuantile } from "../statistics/normal";
+import { zForConfidence } from "../statistics/normal";
+import { sum } from "../statistics/sums";
 import { coverLimits } from "./cover-limits";
 
 export interface CoverCountInput {
@@ -35,8 +36,8 @@ export interface CoverCount {
 export function coverCount({ hits, points, confidencePct }: CoverCountInput): CoverCount {
   within("confidence", confidencePct, coverLimits.confidence);
   const lines = hits.map((hit, line) => lineOf(hit, marksOf(points, line, hits.length)));
-  const marks = lines.reduce((sum, line) => sum + line.marks, 0);
-  const hit = lines.reduce((sum, line) => sum + line.hits, 0);
+  const marks = sum(lines.map((line) => line.marks));
+  const hit = sum(lines.map((line) => line.hits));
 
   const share = hit / marks;
   const isAtEnd = hit === 0 || hit === marks;
@@ -75,7 +76,7 @@ function lineOf(hits: number, marks: number): { hits: number; marks: number } {
 }
 
 function usualReach(share: number, marks: number, confidencePct: number): number {
-  return normalQuantile((1 + confidencePct / 100) / 2) * Math.sqrt((share * (1 - share)) / marks);
+  return zForConfidence(confidencePct) * Math.sqrt((share * (1 - share)) / marks);
 }
 
 /** How far the share may lie from 0 or 1 when nothing else was seen: 1 - tail^(1/marks), half the doubt in the tail. */

@@ -1,3 +1,4 @@
+import { sum } from "../statistics/sums";
 import type { BendSearch, CurveParameters } from "./response-model";
 import type { ScaledPairs } from "./least-squares";
 
@@ -61,8 +62,8 @@ function placesOf(search: BendSearch, x: readonly number[]): number[] {
 /** Least squares of the yields on a term; infinitely bad where they fall with it. */
 function lineOnTerm(search: BendSearch, bend: number, { x, y }: ScaledPairs): LineFit {
   const terms = x.map((rate) => search.term(bend, rate));
-  const middle = search.passesZero ? 0 : mean(terms);
-  const middleY = search.passesZero ? 0 : mean(y);
+  const middle = search.passesZero ? 0 : sum(terms) / terms.length;
+  const middleY = search.passesZero ? 0 : sum(y) / y.length;
   let square = 0;
   let product = 0;
   terms.forEach((term, index) => {
@@ -72,7 +73,7 @@ function lineOnTerm(search: BendSearch, bend: number, { x, y }: ScaledPairs): Li
   const slope = product / square;
   const intercept = middleY - slope * middle;
   if (!(slope > 0)) return { intercept, slope, missed: Infinity };
-  const missed = terms.reduce((sum, term, i) => sum + ((y[i] ?? NaN) - intercept - slope * term) ** 2, 0);
+  const missed = terms.reduce((all, term, i) => all + ((y[i] ?? NaN) - intercept - slope * term) ** 2, 0);
   return { intercept, slope, missed };
 }
 
@@ -93,8 +94,4 @@ function goldenSection(at: (x: number) => number, from: number, to: number): num
     }
   }
   return (low + high) / 2;
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

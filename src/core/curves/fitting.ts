@@ -1,4 +1,5 @@
-import { studentTQuantile } from "../statistics/student-t";
+import { tForConfidence } from "../statistics/student-t";
+import { mean, sumOfSquares } from "../statistics/sums";
 import { missedSquares } from "./least-squares";
 import type { CurveParameters, ParameterFacts, ResponseModel } from "./response-model";
 import type { ResponsePairs } from "./response-pairs";
@@ -38,7 +39,7 @@ export class Fitting {
     const variance = missed / this.degreesOfFreedom;
     this.parameters = parameters.map((value, index) => value * factor(index));
     this.covariance = covariance.map((row, i) => row.map((cell, j) => cell * variance * factor(i) * factor(j)));
-    this.t = studentTQuantile(0.5 + confidencePct / 200, this.degreesOfFreedom);
+    this.t = tForConfidence(confidencePct, this.degreesOfFreedom);
   }
 
   estimate(facts: ParameterFacts, of: (parameters: CurveParameters) => number): Estimate {
@@ -59,8 +60,8 @@ export class Fitting {
 
   summary() {
     const { yieldsBuPerAc, rates, leftOut } = this.pairs;
-    const meanBuPerAc = yieldsBuPerAc.reduce((sum, one) => sum + one, 0) / yieldsBuPerAc.length;
-    const total = yieldsBuPerAc.reduce((sum, one) => sum + (one - meanBuPerAc) ** 2, 0);
+    const meanBuPerAc = mean(yieldsBuPerAc);
+    const total = sumOfSquares(yieldsBuPerAc.map((one) => one - meanBuPerAc));
     return {
       r2: 1 - this.missed / total,
       residualSdBuPerAc: Math.sqrt(this.missed / this.degreesOfFreedom),

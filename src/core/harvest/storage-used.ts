@@ -2,6 +2,7 @@ import { refuse } from "../fault";
 import { within } from "../limit";
 import type { Cited } from "../../reference/table";
 import { sameLength } from "../same-length";
+import { sum } from "../statistics/sums";
 import { harvestLimits } from "./harvest-limits";
 import { storageDays } from "./storage-days";
 
@@ -45,7 +46,7 @@ export function storageUsed({ days, moisturesPct, temperaturesF }: StoragePeriod
     for (const row of allowed.cited) cited.add(row);
     return { days: held, allowedDays: allowed.days };
   });
-  const used = periods.reduce((sum, period) => sum + period.days / period.allowedDays, 0);
+  const used = sum(periods.map((period) => period.days / period.allowedDays));
   return { usedPct: 100 * used, periods, isOver: used >= 1, cited: [...cited] };
 }
 

@@ -9,6 +9,7 @@ import {
 } from "../../reference/machinery/machines";
 import type { Cited } from "../../reference/table";
 import { pctToFraction } from "../units/units";
+import { sum } from "../statistics/sums";
 import { fieldCapacity, type FieldCapacity, type FieldEfficiency } from "./field-capacity";
 import { fuelUse, type EngineLoad, type FuelUse } from "./fuel-use";
 import { tractorClass } from "./machine-value";
@@ -156,7 +157,7 @@ function partsOf(perHour: HourlyParts, acPerHour: number): Record<keyof HourlyPa
     fuel: part(fuel),
     oil: part(oil),
     labor: part(labor),
-    total: part(partNames.reduce((sum, name) => sum + perHour[name], 0)),
+    total: part(sum(partNames.map((name) => perHour[name]))),
   };
 }
 

@@ -6,6 +6,7 @@ import {
   type SystemFuelRow,
   type TillageSystemKey,
 } from "../../reference/machinery/operation-fuel";
+import { sum } from "../statistics/sums";
 
 /**
  * Diesel of one field operation as published.
@@ -30,8 +31,8 @@ export interface SystemFuel {
 export function systemFuelOf(system: TillageSystemKey): SystemFuel {
   const rows = systemFuel.rows.filter((row) => row.system === system);
   return {
-    galPerAc: rows.reduce((sum, row) => sum + row.galPerAc, 0),
-    passes: rows.reduce((sum, row) => sum + row.passes, 0),
+    galPerAc: sum(rows.map((row) => row.galPerAc)),
+    passes: sum(rows.map((row) => row.passes)),
     rows,
   };
 }

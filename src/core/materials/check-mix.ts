@@ -2,6 +2,7 @@ import { nutrients } from "../../reference/nutrients";
 import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { limits } from "../limits";
+import { sum } from "../statistics/sums";
 import { materialLimits } from "./material-limits";
 import type { MixMaterial, MixNutrient, MixRequest } from "./mix-request";
 
@@ -33,7 +34,7 @@ function checkMaterial({ name, priceUsdPerTon, analysisPct, leastLbPerAc, mostLb
     refuseArgument("analyses", because);
   }
   for (const pct of analysisPct) within("analyses", pct, materialLimits.analysisInTable);
-  const sumPct = analysisPct.reduce((sum, pct) => sum + pct, 0);
+  const sumPct = sum(analysisPct);
   if (sumPct > 100) {
     const because = `${name} adds up to ${Number(sumPct.toFixed(2))} %; a material cannot hold more than 100 %.`;
     refuseArgument("analyses", because);

@@ -1,9 +1,10 @@
 import type { NutrientKey } from "../../reference/nutrients";
+import { dot, sum } from "../statistics/sums";
 import { checkMix } from "./check-mix";
 import { solveLinearProgram } from "./linear-program";
 import { refuseMix } from "./mix-conflict";
 import { MixHolds, type Hold, type NextPound } from "./mix-holds";
-import { mixProgram, saltShares, supplyOf, weighted, type MixNutrient, type MixRequest } from "./mix-request";
+import { mixProgram, saltShares, supplyOf, type MixNutrient, type MixRequest } from "./mix-request";
 
 /** One material of the mix. */
 export interface MixMaterialLine {
@@ -50,13 +51,13 @@ export function leastCostMix(request: MixRequest): LeastCostMix {
   const answer = solveLinearProgram(program);
   if (answer.kind !== "optimal") return refuseMix(request);
   const rates = answer.amounts;
-  const costUsdPerAc = weighted(program.costs, rates);
-  const totalLbPerAc = rates.reduce((sum, rate) => sum + rate, 0);
+  const costUsdPerAc = dot(program.costs, rates);
+  const totalLbPerAc = sum(rates);
   const holds = new MixHolds(request, costUsdPerAc);
   return {
     materials: request.materials.map(({ name }, index) => materialLine(name, index, rates, program.costs, holds)),
     nutrients: request.nutrients.map((nutrient, index) =>
-      nutrientLine(nutrient, index, weighted(supplyOf(request.materials, index), rates), holds),
+      nutrientLine(nutrient, index, dot(supplyOf(request.materials, index), rates), holds),
     ),
     totalLbPerAc,
     costUsdPerAc,
@@ -104,6 +105,6 @@ function saltLine(
   holds: MixHolds,
 ): LeastCostMix["salt"] {
   if (saltLimitLbPerAc === null) return null;
-  const saltLbPerAc = weighted(saltShares(nutrients, materials), rates);
+  const saltLbPerAc = dot(saltShares(nutrients, materials), rates);
   return { saltLbPerAc, limitLbPerAc: saltLimitLbPerAc, atLimit: holds.salt(saltLbPerAc) };
 }

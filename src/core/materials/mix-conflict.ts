@@ -1,7 +1,8 @@
 import { nutrients as nutrientWords } from "../../reference/nutrients";
 import { refuseArgument } from "../fault";
+import { dot } from "../statistics/sums";
 import { solveLinearProgram } from "./linear-program";
-import { leastCost, mixProgram, supplyOf, weighted, type MixNutrient, type MixRequest } from "./mix-request";
+import { leastCost, mixProgram, supplyOf, type MixNutrient, type MixRequest } from "./mix-request";
 
 /**
  * Says why no mix meets a request: a nutrient that nothing holds, limits that clash among themselves, a nutrient
@@ -76,7 +77,7 @@ function isPossible(request: MixRequest): boolean {
 function furthestSupply(request: MixRequest, index: number, sign: 1 | -1): number {
   const shares = supplyOf(request.materials, index);
   const answer = solveLinearProgram({ ...mixProgram(request), costs: shares.map((share) => sign * share) });
-  return answer.kind === "optimal" ? weighted(shares, answer.amounts) : Infinity;
+  return answer.kind === "optimal" ? dot(shares, answer.amounts) : Infinity;
 }
 
 function refuseNeeds(because: string): never {

@@ -1,5 +1,6 @@
 import type { NutrientKey } from "../../reference/nutrients";
 import { poundPerTon, pctToFraction } from "../units/units";
+import { dot, sum } from "../statistics/sums";
 import { solveLinearProgram, type LinearProgram, type LinearRow } from "./linear-program";
 
 /** A nutrient the mix is counted in. */
@@ -55,21 +56,14 @@ export function supplyOf(materials: readonly MixMaterial[], nutrient: number): n
 /** Pounds of N + K2O in a pound of each material. */
 export function saltShares(nutrients: readonly MixNutrient[], materials: readonly MixMaterial[]): number[] {
   const salts = nutrients.flatMap(({ nutrient }, index) => (nutrient === "N" || nutrient === "K2O" ? [index] : []));
-  return materials.map(({ analysisPct }) =>
-    salts.reduce((sum, index) => sum + pctToFraction(analysisPct[index] ?? 0), 0),
-  );
+  return materials.map(({ analysisPct }) => sum(salts.map((index) => pctToFraction(analysisPct[index] ?? 0))));
 }
 
 /** Cost of the cheapest mix, $/ac; null when there is none. */
 export function leastCost(request: MixRequest): number | null {
   const program = mixProgram(request);
   const answer = solveLinearProgram(program);
-  return answer.kind === "optimal" ? weighted(program.costs, answer.amounts) : null;
-}
-
-/** Amounts times weights, added up. */
-export function weighted(weights: readonly number[], amounts: readonly number[]): number {
-  return weights.reduce((sum, weight, index) => sum + weight * (amounts[index] ?? 0), 0);
+  return answer.kind === "optimal" ? dot(program.costs, answer.amounts) : null;
 }
 
 function nutrientRow({ needLbPerAc, overshootLbPerAc }: MixNutrient, coefficients: readonly number[]): LinearRow {

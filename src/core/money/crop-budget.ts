@@ -1,4 +1,5 @@
 import { within } from "../limit";
+import { sum } from "../statistics/sums";
 import { breakEvenPrice } from "./break-even-price";
 import { breakEvenYield } from "./break-even-yield";
 import { moneyLimits } from "./money-limits";
@@ -77,10 +78,6 @@ function breakEvenOf(costUsdPerAc: number, input: CropBudgetInput): BreakEven {
     priceUsdPerBu: yieldBuPerAc > 0 ? breakEvenPrice({ yieldBuPerAc, ...rest }).priceUsdPerBu : null,
     yieldBuPerAc: priceUsdPerBu > costUsdPerBu ? breakEvenYield({ priceUsdPerBu, ...rest }).yieldBuPerAc : null,
   };
-}
-
-function sum(amounts: readonly number[]): number {
-  return amounts.reduce((total, amount) => total + amount, 0);
 }
 
 function check(input: CropBudgetInput): void {

@@ -1,5 +1,6 @@
 import { refuseArgument } from "../fault";
 import { within } from "../limit";
+import { sum } from "../statistics/sums";
 import { moneyLimits } from "./money-limits";
 import { pairsOf } from "./pairs";
 
@@ -38,11 +39,11 @@ export function farmNet({ acres, marginsUsdPerAc, overheadUsd, cropAcres }: Farm
     within("margins", second, moneyLimits.margin);
   }
   for (const cost of overheadUsd) within("overhead", cost, moneyLimits.amount);
-  const planted = crops.reduce((sum, { first }) => sum + first, 0);
+  const planted = sum(crops.map(({ first }) => first));
   if (cropAcres !== null) checkAcres(planted, cropAcres);
 
-  const marginUsd = crops.reduce((sum, { first, second }) => sum + first * second, 0);
-  const overhead = overheadUsd.reduce((sum, cost) => sum + cost, 0);
+  const marginUsd = sum(crops.map(({ first, second }) => first * second));
+  const overhead = sum(overheadUsd);
   return {
     netUsd: marginUsd - overhead,
     marginUsd,

@@ -1,4 +1,5 @@
 import { within } from "../limit";
+import { sum } from "../statistics/sums";
 import { moneyLimits } from "./money-limits";
 
 /** What a change brings and costs, in dollars of the same acres and season; each a list of entries. */
@@ -53,5 +54,5 @@ export function partialBudget(change: Change): PartialBudget {
 
 function sumOf(argument: string, amountsUsd: readonly number[]): number {
   for (const amountUsd of amountsUsd) within(argument, amountUsd, moneyLimits.amount);
-  return amountsUsd.reduce((sum, amountUsd) => sum + amountUsd, 0);
+  return sum(amountsUsd);
 }

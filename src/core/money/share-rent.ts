@@ -1,4 +1,5 @@
 import { within } from "../limit";
+import { sum } from "../statistics/sums";
 import { moneyLimits } from "./money-limits";
 
 export interface ShareRentInput {
@@ -33,7 +34,7 @@ export interface ShareRent {
 export function shareRent(input: ShareRentInput): ShareRent {
   check(input);
   const grossUsdPerAc = input.yieldBuPerAc * input.priceUsdPerBu + input.otherIncomeUsdPerAc;
-  const sharedCostsUsdPerAc = input.sharedCostsUsdPerAc.reduce((sum, cost) => sum + cost, 0);
+  const sharedCostsUsdPerAc = sum(input.sharedCostsUsdPerAc);
   const ownerCropUsdPerAc = input.share * grossUsdPerAc;
   const ownerCostsUsdPerAc = input.costShare * sharedCostsUsdPerAc;
   const rentUsdPerAc = ownerCropUsdPerAc - ownerCostsUsdPerAc;

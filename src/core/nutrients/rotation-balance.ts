@@ -2,6 +2,7 @@ import { waitFor } from "../fault";
 import type { CropKey } from "../../reference/crops";
 import type { NutrientKey, PartKey, RemovalSetKey } from "../../reference/nutrients";
 import { sameLength } from "../same-length";
+import { sum } from "../statistics/sums";
 import { removal, type Removal } from "./removal";
 
 export interface Rotation {
@@ -56,8 +57,4 @@ export function rotationBalance({ crops, yields, parts, nutrient, appliedLbPerAc
     balanceLbPerAcYear: (applied - removed) / harvests.length,
     harvests,
   };
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

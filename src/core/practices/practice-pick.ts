@@ -1,5 +1,6 @@
 import { refuseArgument } from "../fault";
 import { within } from "../limit";
+import { sum } from "../statistics/sums";
 import { bestSet } from "./best-set";
 import { mostInOnePick, type Interaction, type PickRequest } from "./pick-request";
 import { practiceLimits } from "./practice-limits";
@@ -62,7 +63,7 @@ export function practicePick(request: PickRequest): PracticePick {
     picked: chosen.length,
     costUsdPerAc,
     gainBuPerAc: gains.gain(chosen),
-    plainSumBuPerAc: chosen.reduce((sum, place) => sum + (request.practices[place]?.gainBuPerAc ?? 0), 0),
+    plainSumBuPerAc: sum(chosen.map((place) => request.practices[place]?.gainBuPerAc ?? 0)),
     netUsdPerAc,
     budgetLeftUsdPerAc: request.budgetUsdPerAc - costUsdPerAc,
     interaction: request.interaction,
@@ -104,7 +105,7 @@ class Reasons {
 
   private netOf(places: readonly number[]): number {
     const { practices, priceUsdPerBu } = this.request;
-    const cost = places.reduce((sum, place) => sum + (practices[place]?.costUsdPerAc ?? 0), 0);
+    const cost = sum(places.map((place) => practices[place]?.costUsdPerAc ?? 0));
     return priceUsdPerBu * this.gains.gain(places) - cost;
   }
 

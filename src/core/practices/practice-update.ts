@@ -1,6 +1,6 @@
 import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
-import { normalCdf, normalQuantile } from "../statistics/normal";
+import { normalCdf, zForConfidence } from "../statistics/normal";
 import { gainThatPays } from "./gain-that-pays";
 import { practiceBelief, type GainRange } from "./practice-belief";
 import { practiceLimits } from "./practice-limits";
@@ -59,7 +59,7 @@ export function practiceUpdate(input: PracticeUpdateInput): PracticeUpdate {
     refuseArgument("trialError", because);
   }
   const pays = moneyOf(input);
-  const z = normalQuantile(0.5 + confidencePct / 200);
+  const z = zForConfidence(confidencePct);
   const belief = (meanBuPerAc: number, sdBuPerAc: number): Belief => ({
     meanBuPerAc,
     sdBuPerAc,

@@ -1,6 +1,7 @@
 import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { fluidOuncePerGallon, literPerGallon, pctToFraction, pintPerGallon, quartPerGallon } from "../units/units";
+import { sum } from "../statistics/sums";
 import { sprayLimits } from "./spray-limits";
 import { tankLoads, type TankLoads, type TankLoadsInput } from "./tank-loads";
 
@@ -95,8 +96,4 @@ function amountPerAc({ amount, unit }: MixPart, volumeGalPerAc: number): number 
 function liquidGalPerAc(part: MixPart, volumeGalPerAc: number): number {
   const { perGal } = mixUnits[part.unit];
   return perGal === null ? 0 : amountPerAc(part, volumeGalPerAc) / perGal;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

@@ -1,5 +1,6 @@
 import { refuse } from "../fault";
 import { within } from "../limit";
+import { mean } from "../statistics/sums";
 import { riskLimits } from "./risk-limits";
 
 export interface Plans {
@@ -46,8 +47,8 @@ export function planDominance({ first, second }: Plans): PlanDominance {
   return {
     everyone: preferenceOf(gaps, 0),
     cautious: preferenceOf(areasOf(outcomes, gaps), areaDust(outcomes)),
-    firstMean: meanOf(first),
-    secondMean: meanOf(second),
+    firstMean: mean(first),
+    secondMean: mean(second),
     firstLowest: Math.min(...first),
     secondLowest: Math.min(...second),
   };
@@ -82,10 +83,6 @@ function preferenceOf(differences: readonly number[], tolerance: number): Prefer
   if (forFirst && forSecond) return "neither";
   if (forFirst) return "first";
   return forSecond ? "second" : "alike";
-}
-
-function meanOf(outcomes: readonly number[]): number {
-  return outcomes.reduce((sum, outcome) => sum + outcome, 0) / outcomes.length;
 }
 
 function check(argument: string, outcomes: readonly number[]): void {

@@ -2,6 +2,7 @@ import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { pairsOf } from "../money/pairs";
 import { cornTemperatures } from "../../reference/seed/corn-heat";
+import { sum } from "../statistics/sums";
 import { heatLimits } from "./heat-limits";
 
 export interface HeatUnitsInput {
@@ -41,7 +42,7 @@ export function heatUnits({ maxTemps, minTemps, base, cap }: HeatUnitsInput): He
   if (capF !== null && capF <= baseF) refuseArgument("cap", "must be above base.");
 
   const days = pairsOf({ argument: "maxTemps", values: maxTemps }, { argument: "minTemps", values: minTemps });
-  const total = days.reduce((sum, { first, second }) => sum + dayOf(first, second, baseF, capF), 0);
+  const total = sum(days.map(({ first, second }) => dayOf(first, second, baseF, capF)));
   return { heatUnits: total, days: days.length, meanPerDay: total / days.length, base: baseF, cap: capF };
 }
 

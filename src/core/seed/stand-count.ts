@@ -1,6 +1,7 @@
 import { waitFor } from "../fault";
 import { within } from "../limit";
 import { rowFootInchPerAcre } from "../units/units";
+import { mean } from "../statistics/sums";
 import { seedLimits } from "./seed-limits";
 
 export interface StandCountInput {
@@ -36,7 +37,7 @@ export function standCount({ counts, rowWidthIn, feetCounted }: StandCountInput)
 
   const rowFeetPerAc = rowFootInchPerAcre / rowWidthIn;
   const plantsPerAcEach = feetCounted === null ? 1000 : rowFeetPerAc / feetCounted;
-  const meanCount = counts.reduce((sum, count) => sum + count, 0) / counts.length;
+  const meanCount = mean(counts);
   return {
     plantsPerAc: meanCount * plantsPerAcEach,
     meanCount,

@@ -8,6 +8,7 @@ import {
   type SpacingLossRow,
 } from "../../reference/seed/spacing-loss";
 import type { Cited } from "../../reference/table";
+import { mean, sampleSd } from "../statistics/sums";
 import { seedLimits } from "./seed-limits";
 
 /** Typed by the person, or a published figure by its word. */
@@ -53,13 +54,12 @@ export function standEvenness({ gapsIn, lossPerInch, toleratedIn, nominalIn }: S
   if (toleratedIn !== null) within("tolerated", toleratedIn, seedLimits.toleratedSpread);
   const { perInch, row } = lossOf(lossPerInch);
 
-  const meanIn = gapsIn.reduce((sum, gap) => sum + gap, 0) / gapsIn.length;
-  const sdIn = Math.sqrt(gapsIn.reduce((sum, gap) => sum + (gap - meanIn) ** 2, 0) / (gapsIn.length - 1));
+  const sdIn = sampleSd(gapsIn);
   const tolerated = toleratedIn ?? toleratedSpread.inches;
   const shares = nominalIn === null ? null : sharesOf(gapsIn, nominalIn);
   return {
     gaps: gapsIn.length,
-    meanIn,
+    meanIn: mean(gapsIn),
     sdIn,
     lossBuPerAc: Math.max(0, sdIn - tolerated) * perInch,
     lossPerInch: perInch,

@@ -1,6 +1,7 @@
 import { waitFor } from "../fault";
 import { within } from "../limit";
 import { inchPerFoot, squareFootPerAcre } from "../units/units";
+import { mean } from "../statistics/sums";
 import { seedLimits } from "./seed-limits";
 
 export interface StandHoop {
@@ -34,6 +35,6 @@ export function standHoop({
 
   const hoopSqFt = Math.PI * (hoopDiameterIn / 2 / inchPerFoot) ** 2;
   const plantsPerAcEach = squareFootPerAcre / hoopSqFt;
-  const meanCount = counts.reduce((sum, count) => sum + count, 0) / counts.length;
+  const meanCount = mean(counts);
   return { plantsPerAc: meanCount * plantsPerAcEach, meanCount, counts: counts.length, plantsPerAcEach, hoopSqFt };
 }

@@ -1,8 +1,9 @@
 import { refuse, waitFor } from "../fault";
 import { within } from "../limit";
-import { normalQuantile } from "../statistics/normal";
-import { studentTCdf, studentTQuantile } from "../statistics/student-t";
+import { zForConfidence } from "../statistics/normal";
+import { studentTCdf, tForConfidence } from "../statistics/student-t";
 import { wholeUp } from "../units/whole-up";
+import { sampleSd } from "../statistics/sums";
 import { seedLimits } from "./seed-limits";
 import { standCount, type StandCountInput } from "./stand-count";
 
@@ -43,11 +44,11 @@ export function standRange({ confidencePct, withinPct, ...counted }: StandRangeI
   if (counts.length < 2) refuse({ kind: "tooFew", argument: "counts", received: counts.length, atLeast: 2 });
 
   const stand = standCount(counted);
-  const sdCount = sampleDeviation(counts, stand.meanCount);
-  const tValue = tOf(confidencePct, counts.length - 1);
+  const sdCount = sampleSd(counts);
+  const tValue = tForConfidence(confidencePct, counts.length - 1);
   const halfWidthPerAc = ((tValue * sdCount) / Math.sqrt(counts.length)) * stand.plantsPerAcEach;
   const variationPct = stand.meanCount > 0 ? (100 * sdCount) / stand.meanCount : null;
-  const countsNeeded = variationPct === null ? null : needed(variationPct, withinPct, confidencePct);
+  const countsNeeded = variationPct === null ? null : countsFor(variationPct, withinPct, confidencePct);
   return {
     lowPerAc: Math.max(0, stand.plantsPerAc - halfWidthPerAc),
     meanPerAc: stand.plantsPerAc,
@@ -62,21 +63,13 @@ export function standRange({ confidencePct, withinPct, ...counted }: StandRangeI
   };
 }
 
-function sampleDeviation(values: readonly number[], mean: number): number {
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
-}
-
-function tOf(confidencePct: number, df: number): number {
-  return studentTQuantile(0.5 + confidencePct / 200, df);
-}
-
 /** The fewest counts whose interval, at this spread, is no wider than asked. */
-function needed(variationPct: number, withinPct: number, confidencePct: number): number {
+function countsFor(variationPct: number, withinPct: number, confidencePct: number): number {
   if (variationPct === 0) return 2;
   const ratio = variationPct / withinPct;
   const chance = 0.5 + confidencePct / 200;
   // The normal value is the smallest any t comes to, so the search starts at or a few counts below the answer.
-  let counts = Math.max(2, wholeUp((normalQuantile(chance) * ratio) ** 2));
+  let counts = Math.max(2, wholeUp((zForConfidence(confidencePct) * ratio) ** 2));
   // t × ratio ≤ √n, read as a chance: much quicker than t itself.
   while (studentTCdf(Math.sqrt(counts) / ratio, counts - 1) < chance) counts++;
   return counts;

@@ -17,3 +17,8 @@ export function normalCdf(z: number): number {
 export function normalQuantile(p: number): number {
   return 0 - Math.SQRT2 * erfcinv(2 * p);
 }
+
+/** How many standard deviations a range with so much confidence (%, 0 to 100) reaches to either side. */
+export function zForConfidence(confidencePct: number): number {
+  return normalQuantile(0.5 + confidencePct / 200);
+}

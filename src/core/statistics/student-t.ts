@@ -19,3 +19,13 @@ export function studentTQuantile(p: number, df: number): number {
   const size = invertCdf(beyond, -tail, { low: 0, high: upperEnd(beyond, -tail, 1) });
   return p < 0.5 ? -size : size;
 }
+
+/** How many standard errors a range with so much confidence (%, 0 to 100) reaches to either side. */
+export function tForConfidence(confidencePct: number, df: number): number {
+  return studentTQuantile(0.5 + confidencePct / 200, df);
+}
+
+/** Chance of a t at least this far from 0, on either side. */
+export function twoSidedChance(t: number, df: number): number {
+  return 2 * studentTCdf(-Math.abs(t), df);
+}

@@ -1,4 +1,5 @@
 import { refuseArgument } from "../fault";
+import { dot, mean, sumOfSquares } from "../statistics/sums";
 import { positiveInverse } from "./positive-inverse";
 
 /** One harvested strip: which treatment (by number), in which block (by number). */
@@ -127,20 +128,6 @@ function sumsBy(strips: readonly Centered[], treatmentCount: number): number[] {
   const sums = Array.from({ length: treatmentCount }, () => 0);
   for (const { treatment, off } of strips) sums[treatment] = (sums[treatment] ?? 0) + off;
   return sums;
-}
-
-export function mean(values: readonly number[]): number {
-  const first = values.reduce((sum, value) => sum + value, 0) / values.length;
-  // A second pass takes up what rounding left.
-  return first + values.reduce((sum, value) => sum + (value - first), 0) / values.length;
-}
-
-export function sumOfSquares(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value * value, 0);
-}
-
-export function dot(first: readonly number[], second: readonly number[]): number {
-  return first.reduce((sum, value, index) => sum + value * (second[index] ?? 0), 0);
 }
 
 function refuseSplit(): never {

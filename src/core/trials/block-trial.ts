@@ -1,9 +1,10 @@
 import { refuse, refuseArgument } from "../fault";
 import { within } from "../limit";
 import { fUpperTail } from "../statistics/f-distribution";
-import { studentTCdf, studentTQuantile } from "../statistics/student-t";
+import { tForConfidence, twoSidedChance } from "../statistics/student-t";
 import { studentizedRangeQuantile } from "../statistics/studentized-range";
-import { blockFit, differenceError, mean, type BlockFit } from "./block-fit";
+import { mean } from "../statistics/sums";
+import { blockFit, differenceError, type BlockFit } from "./block-fit";
 import type { MeasuredGain } from "./gain-in-words";
 import { holmAdjusted } from "./holm";
 import { meanLetters } from "./mean-letters";
@@ -61,8 +62,8 @@ export function blockTrial(input: BlockTrialInput): BlockTrial {
   const named = namedStrips(input, { treatments: "treatments", blocks: "blocks" });
   const fit = judgedFit(named, "yields");
   const check = checkNumber(named.treatments, input.check);
-  const confidence = input.confidencePct / 100;
-  const rangePoint = studentizedRangeQuantile(confidence, named.treatments.length, fit.errorDf) / Math.SQRT2;
+  const { confidencePct } = input;
+  const rangePoint = studentizedRangeQuantile(confidencePct / 100, named.treatments.length, fit.errorDf) / Math.SQRT2;
   const complete = named.missing.length === 0;
   const difference = complete ? differenceError(fit, 0, 1) : null;
   const f = fit.treatmentSquares / fit.treatmentDf / fit.errorMeanSquare;
@@ -71,12 +72,12 @@ export function blockTrial(input: BlockTrialInput): BlockTrial {
     fit,
     check: named.treatments[check] ?? "",
     listed: named.treatments,
-    treatments: treatmentResults(named, fit, { check, confidence, rangePoint }),
+    treatments: treatmentResults(named, fit, { check, confidencePct, rangePoint }),
     f,
     chance: fUpperTail(f, fit.treatmentDf, fit.errorDf),
     stripSd,
     cvPct: (100 * stripSd) / mean(fit.means),
-    leastSignificantDifference: difference && studentTQuantile((1 + confidence) / 2, fit.errorDf) * difference,
+    leastSignificantDifference: difference && tForConfidence(confidencePct, fit.errorDf) * difference,
     tukeyDifference: difference && rangePoint * difference,
     blockingEfficiency: complete ? blockingEfficiency(fit) : null,
     missing: named.missing,
@@ -100,7 +101,7 @@ export function judgedFit(named: NamedStrips, argument: string): BlockFit {
 
 interface Judging {
   readonly check: number;
-  readonly confidence: number;
+  readonly confidencePct: number;
   /** Quantile of the studentized range over √2: differences beyond so many standard errors are clear. */
   readonly rangePoint: number;
 }
@@ -122,14 +123,14 @@ function treatmentResults(named: NamedStrips, fit: BlockFit, judging: Judging): 
   }));
 }
 
-function gainsOverCheck(fit: BlockFit, { check, confidence }: Judging): (AgainstCheck | null)[] {
-  const point = studentTQuantile((1 + confidence) / 2, fit.errorDf);
+function gainsOverCheck(fit: BlockFit, { check, confidencePct }: Judging): (AgainstCheck | null)[] {
+  const point = tForConfidence(confidencePct, fit.errorDf);
   const gains = fit.means.map((mean, index) => {
     if (index === check) return null;
     const gain = mean - (fit.means[check] ?? 0);
     const standardError = differenceError(fit, index, check);
     const reach = point * standardError;
-    const alone = 2 * studentTCdf(-Math.abs(gain / standardError), fit.errorDf);
+    const alone = twoSidedChance(gain / standardError, fit.errorDf);
     return { gain, standardError, df: fit.errorDf, low: gain - reach, high: gain + reach, alone };
   });
   const adjusted = holmAdjusted(gains.flatMap((gain) => (gain ? [gain.alone] : [])));

@@ -1,5 +1,6 @@
 import { quadratureNodes } from "../statistics/gauss-legendre";
 import { normalCdf, normalPdf } from "../statistics/normal";
+import { sum } from "../statistics/sums";
 
 /** A value known up to a normal spread. */
 export interface Uncertain {
@@ -29,7 +30,7 @@ export function chanceOfBest(values: readonly Uncertain[]): number[] {
       raw[index] = (raw[index] ?? 0) + (density * allBelow) / (below[index] ?? 1);
     });
   }
-  const total = raw.reduce((sum, chance) => sum + chance, 0);
+  const total = sum(raw);
   return raw.map((chance) => chance / total);
 }
 

@@ -1,8 +1,8 @@
 import { refuse, refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
-import { studentTCdf, studentTQuantile } from "../statistics/student-t";
-import { mean, sumOfSquares } from "./block-fit";
+import { tForConfidence, twoSidedChance } from "../statistics/student-t";
+import { mean, sampleSd, sum } from "../statistics/sums";
 import type { MeasuredGain } from "./gain-in-words";
 import { trialLimits } from "./trial-limits";
 import { smallestGainSeen } from "./smallest-gain";
@@ -42,10 +42,10 @@ export function pairedGain({ check, treated, confidencePct }: PairedInput): Pair
   const differences = pairs.map(([untreated, with_]) => with_ - untreated);
   const gain = mean(differences);
   const df = differences.length - 1;
-  const differenceSd = Math.sqrt(sumOfSquares(differences.map((difference) => difference - gain)) / df);
+  const differenceSd = sampleSd(differences);
   if (!(differenceSd > 1e-9)) refuseNoSpread();
   const standardError = differenceSd / Math.sqrt(differences.length);
-  const reach = studentTQuantile(0.5 + confidencePct / 200, df) * standardError;
+  const reach = tForConfidence(confidencePct, df) * standardError;
   const t = gain / standardError;
   return {
     gain,
@@ -58,7 +58,7 @@ export function pairedGain({ check, treated, confidencePct }: PairedInput): Pair
     treatedMean: mean(pairs.map(([, with_]) => with_)),
     differenceSd,
     t,
-    chance: 2 * studentTCdf(-Math.abs(t), df),
+    chance: twoSidedChance(t, df),
     flipChance: differences.length <= 12 ? flipChance(differences) : null,
     smallestSeen: smallestGainSeen(standardError, df, confidencePct),
   };
@@ -78,14 +78,14 @@ function completePairs(check: PairedInput["check"], treated: PairedInput["treate
 /** Share of all ways to swap the two strips inside pairs that give a mean at least as far from 0. */
 function flipChance(differences: readonly number[]): number {
   const ways = 2 ** differences.length;
-  const seen = Math.abs(differences.reduce((sum, difference) => sum + difference, 0)) * (1 - 1e-12);
+  const seen = Math.abs(sum(differences)) * (1 - 1e-12);
   let asFar = 0;
   for (let way = 0; way < ways; way++) {
-    const sum = differences.reduce(
+    const flipped = differences.reduce(
       (total, difference, index) => total + (way & (1 << index) ? difference : -difference),
       0,
     );
-    if (Math.abs(sum) >= seen) asFar++;
+    if (Math.abs(flipped) >= seen) asFar++;
   }
   return asFar / ways;
 }

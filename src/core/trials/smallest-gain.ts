@@ -8,7 +8,7 @@ const seenEightTimesInTen = 0.8;
  * not significant says nothing about smaller gains.
  */
 export function smallestGainSeen(standardError: number, df: number, confidencePct: number): number {
-  const power = (shift: number) => pairPower(shift, df, confidencePct / 100);
+  const power = (shift: number) => pairPower(shift, df, confidencePct);
   const high = upperEnd(power, seenEightTimesInTen, 2);
   return standardError * invertCdf(power, seenEightTimesInTen, { low: 0, high }, 1e-6);
 }

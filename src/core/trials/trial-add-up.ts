@@ -1,8 +1,9 @@
 import { waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
-import { studentTCdf, studentTQuantile } from "../statistics/student-t";
-import { contrastVariance, dot, type BlockFit } from "./block-fit";
+import { tForConfidence, twoSidedChance } from "../statistics/student-t";
+import { dot } from "../statistics/sums";
+import { contrastVariance, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
 import { namedStrips, type NamedStrips } from "./named-strips";
 import { trialLimits } from "./trial-limits";
@@ -87,8 +88,8 @@ export function trialAddUp({ check, a, b, both, confidencePct }: AddUpInput): Ad
 function contrastOf(fit: BlockFit, weights: readonly number[], confidencePct: number): Contrast {
   const gain = dot(weights, fit.means);
   const standardError = Math.sqrt(contrastVariance(fit, weights));
-  const reach = studentTQuantile(0.5 + confidencePct / 200, fit.errorDf) * standardError;
-  const chance = 2 * studentTCdf(-Math.abs(gain / standardError), fit.errorDf);
+  const reach = tForConfidence(confidencePct, fit.errorDf) * standardError;
+  const chance = twoSidedChance(gain / standardError, fit.errorDf);
   return { gain, standardError, low: gain - reach, high: gain + reach, chance };
 }
 

@@ -2,7 +2,8 @@ import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { chiSquaredCdf } from "../statistics/chi-squared";
-import { studentTCdf, studentTQuantile } from "../statistics/student-t";
+import { tForConfidence, twoSidedChance } from "../statistics/student-t";
+import { dot, sum, sumOfSquares } from "../statistics/sums";
 import { trialLimits } from "./trial-limits";
 
 export interface TrialPoolInput {
@@ -54,7 +55,7 @@ export function trialPool({ gains, standardErrors, confidencePct }: TrialPoolInp
   const random = weighted(fields, betweenVariance);
   const plainError = Math.sqrt(1 / random.total);
   const standardError = plainError * Math.sqrt(Math.max(1, random.q / df));
-  const point = (freedom: number) => studentTQuantile(0.5 + confidencePct / 200, freedom);
+  const point = (freedom: number) => tForConfidence(confidencePct, freedom);
   const reach = point(df) * standardError;
   const newReach = fields.length > 2 ? point(df - 1) * Math.sqrt(betweenVariance + plainError ** 2) : null;
   return {
@@ -63,7 +64,7 @@ export function trialPool({ gains, standardErrors, confidencePct }: TrialPoolInp
     standardError,
     low: random.gain - reach,
     high: random.gain + reach,
-    chance: 2 * studentTCdf(-Math.abs(random.gain / standardError), df),
+    chance: twoSidedChance(random.gain / standardError, df),
     newField: newReach === null ? null : { low: random.gain - newReach, high: random.gain + newReach },
     betweenSd: Math.sqrt(betweenVariance),
     q: fixed.q,
@@ -77,11 +78,14 @@ export function trialPool({ gains, standardErrors, confidencePct }: TrialPoolInp
 /** Mean weighted by 1 / (own variance + variance between fields), and the weighted squares about it. */
 function weighted(fields: readonly FieldGain[], betweenVariance: number) {
   const weights = fields.map(({ variance }) => 1 / (variance + betweenVariance));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const gain = fields.reduce((sum, field, index) => sum + field.gain * (weights[index] ?? 0), 0) / total;
-  const q = fields.reduce((sum, field, index) => sum + (weights[index] ?? 0) * (field.gain - gain) ** 2, 0);
-  const squares = weights.reduce((sum, weight) => sum + weight * weight, 0);
-  return { gain, total, q, squares };
+  const total = sum(weights);
+  const gains = fields.map((field) => field.gain);
+  const gain = dot(gains, weights) / total;
+  const q = dot(
+    weights,
+    gains.map((one) => (one - gain) ** 2),
+  );
+  return { gain, total, q, squares: sumOfSquares(weights) };
 }
 
 /** DerSimonian and Laird's moment estimate, not below 0. */

@@ -3,7 +3,7 @@ import { within } from "../limit";
 import { fQuantile } from "../statistics/f-distribution";
 import { noncentralFCdf } from "../statistics/noncentral-f";
 import { noncentralTCdf } from "../statistics/noncentral-t";
-import { studentTQuantile } from "../statistics/student-t";
+import { tForConfidence } from "../statistics/student-t";
 import { trialLimits, wholeNumber } from "./trial-limits";
 
 export interface TrialPlan {
@@ -64,20 +64,20 @@ function powerOf(plan: TrialPlan, blocks: number): TrialPower {
   const shift = gainBuPerAc / differenceErrorBuPerAc;
   const seen =
     treatments === 2
-      ? pairPower(shift, errorDf, confidencePct / 100)
-      : blockPower(shift * shift, treatments - 1, errorDf, confidencePct / 100);
+      ? pairPower(shift, errorDf, confidencePct)
+      : blockPower(shift * shift, treatments - 1, errorDf, confidencePct);
   return { powerPct: 100 * seen, errorDf, differenceErrorBuPerAc };
 }
 
 /** Chance that a two-sided t test sees a shift of so many standard errors. */
-export function pairPower(shift: number, df: number, confidence: number): number {
-  const critical = studentTQuantile((1 + confidence) / 2, df);
+export function pairPower(shift: number, df: number, confidencePct: number): number {
+  const critical = tForConfidence(confidencePct, df);
   return 1 - noncentralTCdf(critical, df, shift) + noncentralTCdf(-critical, df, shift);
 }
 
 /** Chance that the F test of treatments sees them. */
-export function blockPower(noncentrality: number, treatmentDf: number, errorDf: number, confidence: number): number {
-  return 1 - noncentralFCdf(fQuantile(confidence, treatmentDf, errorDf), treatmentDf, errorDf, noncentrality);
+export function blockPower(noncentrality: number, treatmentDf: number, errorDf: number, confidencePct: number): number {
+  return 1 - noncentralFCdf(fQuantile(confidencePct / 100, treatmentDf, errorDf), treatmentDf, errorDf, noncentrality);
 }
 
 function checkPlan({ gainBuPerAc, stripSdBuPerAc, confidencePct, treatments }: TrialPlan): void {

@@ -1,7 +1,7 @@
 import { refuseArgument, waitFor } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
-import { mean } from "./block-fit";
+import { mean } from "../statistics/sums";
 import { trialLimits } from "./trial-limits";
 
 export interface TrialTrendInput {

@@ -1,8 +1,9 @@
 import { refuseArgument } from "../fault";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
-import { normalQuantile } from "../statistics/normal";
-import { dot, sharedOf, type BlockFit } from "./block-fit";
+import { zForConfidence } from "../statistics/normal";
+import { dot, mean, sum } from "../statistics/sums";
+import { sharedOf, type BlockFit } from "./block-fit";
 import { judgedFit } from "./block-trial";
 import { chanceOfBest } from "./chance-of-best";
 import { namedStrips, type NamedStrips } from "./named-strips";
@@ -61,7 +62,7 @@ export function varietyMeans(input: VarietyMeansInput): VarietyMeans {
   const varietyVariance = varietyVarianceOf(fit, named);
   const shrunken = shrink(fit, named, varietyVariance);
   const keeps = keptVarieties(input, named);
-  const z = normalQuantile(0.5 + input.confidencePct / 200);
+  const z = zForConfidence(input.confidencePct);
   const best = chanceOfBest(shrunken.filter((_, index) => keeps[index]));
   const order = named.treatments.map((_, index) => index).filter((index) => keeps[index]);
   const rows = order.map((index, place): VarietyMean => {
@@ -100,10 +101,7 @@ interface Shrunken {
 }
 
 function shrink(fit: BlockFit, named: NamedStrips, varietyVariance: number): Shrunken[] {
-  const center = dot(
-    fit.means,
-    fit.means.map(() => 1 / fit.means.length),
-  );
+  const center = mean(fit.means);
   if (varietyVariance === 0) return fit.means.map(() => ({ value: center, sd: 0 }));
   const ratio = fit.errorMeanSquare / varietyVariance;
   const matrix = information(named);
@@ -128,7 +126,7 @@ function information({ strips, treatments, blocks }: NamedStrips): number[][] {
     const row = grown[treatment];
     if (row) row[block] = 1;
   }
-  const sizes = blocks.map((_, block) => grown.reduce((sum, row) => sum + (row[block] ?? 0), 0));
+  const sizes = blocks.map((_, block) => sum(grown.map((row) => row[block] ?? 0)));
   const shares = grown.map((row) => row.map((here, block) => here / (sizes[block] ?? 1)));
   return grown.map((mine, row) =>
     shares.map((other, column) => (row === column ? sharedOf(mine, mine) : 0) - sharedOf(mine, other)),
@@ -138,12 +136,12 @@ function information({ strips, treatments, blocks }: NamedStrips): number[][] {
 /** Errors that all varieties share do not change their order. */
 function commonCovariance(inverse: readonly (readonly number[])[]): number {
   const size = inverse.length;
-  const all = inverse.reduce((sum, row) => sum + row.reduce((total, cell) => total + cell, 0), 0);
+  const all = sum(inverse.flat());
   return (all - trace(inverse)) / (size * (size - 1));
 }
 
 function trace(matrix: readonly (readonly number[])[]): number {
-  return matrix.reduce((sum, row, index) => sum + (row[index] ?? 0), 0);
+  return sum(matrix.map((row, index) => row[index] ?? 0));
 }
 
 function keptVarieties({ varieties, hasTraits }: VarietyMeansInput, named: NamedStrips): boolean[] {

@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { blockFit, contrastVariance, dot, type Strip } from "../../../src/core/trials/block-fit";
+import { blockFit, contrastVariance, type Strip } from "../../../src/core/trials/block-fit";
 import { blockTrial } from "../../../src/core/trials/block-trial";
 import { fUpperTail } from "../../../src/core/statistics/f-distribution";
+import { dot } from "../../../src/core/statistics/sums";
 import { studentizedRangeQuantile } from "../../../src/core/statistics/studentized-range";
 
 /** Groups of values as strips of one block: the one-way analysis. */

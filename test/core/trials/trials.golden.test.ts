@@ -40,7 +40,7 @@ test("power of six pairs (gain 8, SD of a difference 9, 95 %) is 0.42202; of fou
 });
 
 test("means 190, 195, 200 in four blocks, error mean square 64: noncentrality 3.125, power 0.21802", () => {
-  expect(blockPower((4 * 50) / 64, 2, 6, 0.95)).toBeCloseTo(0.21802, 5);
+  expect(blockPower((4 * 50) / 64, 2, 6, 95)).toBeCloseTo(0.21802, 5);
   // The same as a plan: three treatments, the outer two 10 apart, SD 8.
   const plan = { gainBuPerAc: 10, stripSdBuPerAc: 8, confidencePct: 95, treatments: 3 };
   expect(trialPower(plan, 4).powerPct).toBeCloseTo(21.802, 3);

@@ -249,7 +249,7 @@ describe("trialSize", () => {
   it("sees pairs by t as by F", () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 6, noNaN: true }), fc.integer({ min: 1, max: 40 }), (shift, df) => {
-        expect(pairPower(shift, df, 0.9)).toBeCloseTo(blockPower(shift * shift, 1, df, 0.9), 8);
+        expect(pairPower(shift, df, 90)).toBeCloseTo(blockPower(shift * shift, 1, df, 90), 8);
       }),
       { numRuns: 40 },
     );

@@ -5,6 +5,7 @@ import {
   type FinenessSystemKey,
   type SieveReportKey,
 } from "../../../reference/soil";
+import { dot, sum } from "../../statistics/sums";
 
 export interface LimeQualityInput {
   /** Calcium carbonate equivalent, %. */
@@ -44,7 +45,7 @@ export function limeQuality({ ccePct, sievesPct, system: key, report, moisturePc
   const system: FinenessSystem = finenessSystems[key];
   const given = sievesPct.map((value) => needed("finenessShares", value));
   const classesPct = report === "passing" ? classesFromPassing(given, system) : classesFromShares(given, system);
-  const finenessPct = classesPct.reduce((sum, share, size) => sum + share * (system.efficiency[size] ?? 0), 0);
+  const finenessPct = dot(classesPct, system.efficiency);
   if (moisturePct !== null && moisturePct > 0 && !system.countsMoisture) refuseMoisture(system);
   const water = moisturePct ?? 0;
   const effectivePct = (((ccePct * finenessPct) / 100) * (100 - water)) / 100;
@@ -62,7 +63,7 @@ export function limeQuality({ ccePct, sievesPct, system: key, report, moisturePc
 function classesFromShares(shares: readonly number[], system: FinenessSystem): readonly number[] {
   const classes = system.efficiency.length;
   if (shares.length !== classes && shares.length !== classes - 1) refuseCount(shares.length, system, "shares");
-  const total = shares.reduce((sum, share) => sum + share, 0);
+  const total = sum(shares);
   if (total > 0 && total <= 1.02) {
     refuseArgument("finenessShares", "shares are in percent: enter 40, not 0.40.");
   }
