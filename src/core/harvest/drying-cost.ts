@@ -3,6 +3,7 @@ import { within } from "../limit";
 import { gasPerPoint, type GasRuleKey } from "../../reference/harvest/drying";
 import type { Cited } from "../../reference/table";
 import { harvestLimits } from "./harvest-limits";
+import { printedValue, type CitedValue } from "./printed-value";
 
 /** LP gas for a bushel and point: measured by the person, or a word for a published rule. */
 export type GasUse = { readonly galPerBuPoint: number } | { readonly rule: GasRuleKey };
@@ -42,7 +43,7 @@ export function dryingCost(work: DryingWork): DryingCost {
   within("fuelPrice", work.fuelPriceUsdPerGal, harvestLimits.fuelPrice);
   within("fanPower", work.fanKwhPerBu, harvestLimits.fanPower);
   within("otherCost", work.otherUsdPerBu, harvestLimits.costPerBushel);
-  const { galPerBuPoint, cited } = gasOf(work.gasUse);
+  const { value: galPerBuPoint, cited } = gasOf(work.gasUse);
 
   const fuelUsdPerBuPoint = galPerBuPoint * work.fuelPriceUsdPerGal;
   const fuelUsdPerBu = work.points * fuelUsdPerBuPoint;
@@ -66,11 +67,8 @@ function fanCost({ fanKwhPerBu, powerPriceUsdPerKwh }: DryingWork): number {
   return fanKwhPerBu * needed("powerPrice", powerPriceUsdPerKwh);
 }
 
-function gasOf(use: GasUse): { galPerBuPoint: number; cited: readonly Cited[] } {
-  if ("galPerBuPoint" in use) {
-    within("fuelPerPoint", use.galPerBuPoint, harvestLimits.fuelPerPoint);
-    return { galPerBuPoint: use.galPerBuPoint, cited: [] };
-  }
-  const rows = gasPerPoint.rows.filter(({ key }) => key === use.rule);
-  return { galPerBuPoint: rows[0]?.value ?? Number.NaN, cited: rows };
+function gasOf(use: GasUse): CitedValue {
+  if ("rule" in use) return printedValue(gasPerPoint, use.rule);
+  within("fuelPerPoint", use.galPerBuPoint, harvestLimits.fuelPerPoint);
+  return { value: use.galPerBuPoint, cited: [] };
 }

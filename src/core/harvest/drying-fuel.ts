@@ -5,6 +5,7 @@ import { dryerEnergy, fuelHeat, fuels, type DryerKey, type FuelKey } from "../..
 import type { Cited } from "../../reference/table";
 import { grainShrink } from "./grain-shrink";
 import { harvestLimits } from "./harvest-limits";
+import { printedValue, type CitedValue } from "./printed-value";
 
 /** Heat for a pound of water: measured by the person, or a kind of dryer. */
 export type DryerUse = { readonly btuPerLb: number } | { readonly dryer: DryerKey };
@@ -51,32 +52,28 @@ export function dryingFuel(task: DryingTask): DryingFuel {
     shrinkPerPointPct: null,
   });
   const bushel = bushelWeight(task.grain);
-  const dryer = dryerOf(task.dryerUse);
-  const heat = fuelHeat.rows.filter(({ key }) => key === task.fuel);
-  const btuPerUnit = heat[0]?.value ?? Number.NaN;
+  const { value: btuPerLb, cited: dryer } = dryerOf(task.dryerUse);
+  const { value: btuPerUnit, cited: heat } = printedValue(fuelHeat, task.fuel);
 
   const waterLb = (task.wetBu * bushel.bushelWeightLb * shrink.waterPct) / 100;
   const waterLbPerDryBu = ((shrink.waterPct / 100) * bushel.bushelWeightLb) / shrink.paidShare;
   return {
-    fuel: (waterLb * dryer.btuPerLb) / btuPerUnit,
+    fuel: (waterLb * btuPerLb) / btuPerUnit,
     fuelUnit: fuels[task.fuel].unit,
     waterLb,
-    energyBtu: waterLb * dryer.btuPerLb,
-    btuPerLb: dryer.btuPerLb,
+    energyBtu: waterLb * btuPerLb,
+    btuPerLb,
     btuPerUnit,
     dryBu: task.wetBu * shrink.paidShare,
     waterLbPerDryBu,
-    fuelPerDryBu: (waterLbPerDryBu * dryer.btuPerLb) / btuPerUnit,
+    fuelPerDryBu: (waterLbPerDryBu * btuPerLb) / btuPerUnit,
     points: shrink.points,
-    cited: [bushel, ...shrink.cited, ...dryer.cited, ...heat],
+    cited: [bushel, ...shrink.cited, ...dryer, ...heat],
   };
 }
 
-function dryerOf(use: DryerUse): { btuPerLb: number; cited: readonly Cited[] } {
-  if ("btuPerLb" in use) {
-    within("dryer", use.btuPerLb, harvestLimits.energyPerPound);
-    return { btuPerLb: use.btuPerLb, cited: [] };
-  }
-  const rows = dryerEnergy.rows.filter(({ key }) => key === use.dryer);
-  return { btuPerLb: rows[0]?.value ?? Number.NaN, cited: rows };
+function dryerOf(use: DryerUse): CitedValue {
+  if ("dryer" in use) return printedValue(dryerEnergy, use.dryer);
+  within("dryer", use.btuPerLb, harvestLimits.energyPerPound);
+  return { value: use.btuPerLb, cited: [] };
 }

@@ -2,6 +2,7 @@ import { within } from "../limit";
 import { kernelsPerBushel, type KernelFillKey } from "../../reference/harvest/yield-counts";
 import type { Cited } from "../../reference/table";
 import { harvestLimits } from "./harvest-limits";
+import { printedValue, type CitedValue } from "./printed-value";
 
 /** Kernels that make a bushel: counted by the person, or a word for the fill. */
 export type KernelSize = { readonly kernelsPerBu: number } | { readonly fill: KernelFillKey };
@@ -34,7 +35,7 @@ export function earCountYield(count: EarCount): EarCountYield {
   within("kernelRows", count.kernelRows, harvestLimits.kernelRows);
   within("kernelsPerRow", count.kernelsPerRow, harvestLimits.kernelsPerRow);
   within("fractionOfAcre", count.fractionOfAcre, harvestLimits.fractionOfAcre);
-  const { kernelsPerBu, cited } = kernelsIn(count.kernelSize);
+  const { value: kernelsPerBu, cited } = kernelsIn(count.kernelSize);
 
   const earsPerAc = count.ears / count.fractionOfAcre;
   const kernelsPerEar = count.kernelRows * count.kernelsPerRow;
@@ -47,11 +48,8 @@ export function earCountYield(count: EarCount): EarCountYield {
   };
 }
 
-function kernelsIn(size: KernelSize): { kernelsPerBu: number; cited: readonly Cited[] } {
-  if ("kernelsPerBu" in size) {
-    within("kernelsPerBushel", size.kernelsPerBu, harvestLimits.kernelsPerBushel);
-    return { kernelsPerBu: size.kernelsPerBu, cited: [] };
-  }
-  const rows = kernelsPerBushel.rows.filter(({ key }) => key === size.fill);
-  return { kernelsPerBu: rows[0]?.value ?? Number.NaN, cited: rows };
+function kernelsIn(size: KernelSize): CitedValue {
+  if ("fill" in size) return printedValue(kernelsPerBushel, size.fill);
+  within("kernelsPerBushel", size.kernelsPerBu, harvestLimits.kernelsPerBushel);
+  return { value: size.kernelsPerBu, cited: [] };
 }

@@ -1,9 +1,10 @@
 import { within } from "../limit";
 import { bushelWeight } from "../units/bushel-weight";
 import { squareFootPerAcre } from "../units/units";
+import { headCounts } from "../../reference/harvest/yield-counts";
 import type { Cited } from "../../reference/table";
 import { harvestLimits } from "./harvest-limits";
-import { usualHeadCount, type Count } from "./usual-count";
+import { printedValue, type CitedValue } from "./printed-value";
 
 export interface HeadYield {
   readonly yieldBuPerAc: number;
@@ -35,7 +36,7 @@ export function headCountYield(count: RowHeads): HeadYield {
   within("spikelets", count.spikelets, harvestLimits.spikelets);
   within("feetCounted", count.feetCounted, harvestLimits.feetCounted);
   const kernels = countOf("kernelsPerSpikelet", count.kernelsPerSpikelet);
-  const factor = usualHeadCount("threeFootFactor");
+  const factor = printedValue(headCounts, "threeFootFactor");
 
   const headsInThreeFeet = (count.heads * 3) / count.feetCounted;
   const kernelsPerHead = count.spikelets * kernels.value;
@@ -66,7 +67,7 @@ export function headWeightYield({ headsPerSqFt, kernelsPerHead, kernelWeightG }:
   within("headsPerSqFt", headsPerSqFt, harvestLimits.headsPerSqFt);
   within("kernelsPerHead", kernelsPerHead, harvestLimits.kernelsPerHead);
   within("kernelWeight", kernelWeightG, harvestLimits.kernelWeight);
-  const factor = usualHeadCount("kernelWeightFactor");
+  const factor = printedValue(headCounts, "kernelWeightFactor");
 
   return {
     yieldBuPerAc: headsPerSqFt * kernelsPerHead * kernelWeightG * factor.value,
@@ -122,8 +123,8 @@ const usualFor = {
   kernelsPerPound: { key: "autumnKernelsPerPound", limit: harvestLimits.kernelsPerPoundWheat },
 } as const;
 
-function countOf(argument: keyof typeof usualFor, given: number | null): Count {
-  if (given === null) return usualHeadCount(usualFor[argument].key);
+function countOf(argument: keyof typeof usualFor, given: number | null): CitedValue {
+  if (given === null) return printedValue(headCounts, usualFor[argument].key);
   within(argument, given, usualFor[argument].limit);
   return { value: given, cited: [] };
 }

@@ -3,6 +3,7 @@ import { bushelWeight } from "../units/bushel-weight";
 import { soybeanSeedsPerPound, type SoybeanSizeKey } from "../../reference/harvest/yield-counts";
 import type { Cited } from "../../reference/table";
 import { harvestLimits } from "./harvest-limits";
+import { printedValue, type CitedValue } from "./printed-value";
 
 /** Soybean seeds in a pound: counted by the person, or a word for the size. */
 export type SeedSize = { readonly seedsPerLb: number } | { readonly size: SoybeanSizeKey };
@@ -31,7 +32,7 @@ export interface PodCountYield {
  */
 export function podCountYield({ podsPerAc, seedsPerPod, seedSize }: PodCount): PodCountYield {
   within("seedsPerPod", seedsPerPod, harvestLimits.seedsPerPod);
-  const { seedsPerLb, cited } = seedsIn(seedSize);
+  const { value: seedsPerLb, cited } = seedsIn(seedSize);
   const bushel = bushelWeight("soybean");
 
   const seedsPerAc = podsPerAc * seedsPerPod;
@@ -45,13 +46,10 @@ export function podCountYield({ podsPerAc, seedsPerPod, seedSize }: PodCount): P
   };
 }
 
-function seedsIn(size: SeedSize): { seedsPerLb: number; cited: readonly Cited[] } {
-  if ("seedsPerLb" in size) {
-    within("seedsPerPound", size.seedsPerLb, harvestLimits.seedsPerPoundSoybean);
-    return { seedsPerLb: size.seedsPerLb, cited: [] };
-  }
-  const rows = soybeanSeedsPerPound.rows.filter(({ key }) => key === size.size);
-  return { seedsPerLb: rows[0]?.value ?? Number.NaN, cited: rows };
+function seedsIn(size: SeedSize): CitedValue {
+  if ("size" in size) return printedValue(soybeanSeedsPerPound, size.size);
+  within("seedsPerPound", size.seedsPerLb, harvestLimits.seedsPerPoundSoybean);
+  return { value: size.seedsPerLb, cited: [] };
 }
 
 /** Pods per acre from a stand and the pods on a plant. */

@@ -2,7 +2,7 @@ import { earCountYield as earCountYieldOf, type KernelSize } from "../../core/ha
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { podCountYield as podCountYieldOf, podsFromSample, podsFromStand } from "../../core/harvest/pod-count-yield";
 import type { PodCountYield, SeedSize } from "../../core/harvest/pod-count-yield";
-import { usualPodCount } from "../../core/harvest/usual-count";
+import { printedValue } from "../../core/harvest/printed-value";
 import {
   cornEstimateSpread,
   podCounts,
@@ -145,8 +145,8 @@ export const podRowYield = worksheetFunction({
 });
 
 function withUsual(podsPerAc: number, seeds: number | null, size: SeedSize | null): PodCountYield {
-  const usualSeeds = usualPodCount("seedsPerPod");
-  const usualSize = usualPodCount("seedsPerPound");
+  const usualSeeds = printedValue(podCounts, "seedsPerPod");
+  const usualSize = printedValue(podCounts, "seedsPerPound");
   const result = podCountYieldOf({
     podsPerAc,
     seedsPerPod: seeds ?? usualSeeds.value,

@@ -4,7 +4,8 @@ import {
   headCountYield as headCountYieldOf,
   headWeightYield as headWeightYieldOf,
 } from "../../core/harvest/head-count-yield";
-import { usualHeadCount } from "../../core/harvest/usual-count";
+import { printedValue } from "../../core/harvest/printed-value";
+import { headCounts } from "../../reference/harvest/yield-counts";
 import { line, optional, quantity, worksheetFunction } from "../frame";
 import { checkLines } from "../check-lines";
 
@@ -69,7 +70,7 @@ export const headWeightYield = worksheetFunction({
   cites: (result) => [...result.cited, ...headsRule.cited],
 });
 
-const headsRule = usualHeadCount("headsRule");
+const headsRule = printedValue(headCounts, "headsRule");
 
 export const autumnWheatYield = worksheetFunction({
   name: "AUTUMNWHEATYIELD",
