@@ -1,6 +1,5 @@
-import { refuseArgument } from "../fault";
-import { within } from "../limit";
 import { threePointSpread, type RangeShape, type ThreePointSpread } from "../statistics/three-point";
+import { threePointsWithin } from "../three-points-within";
 import { practiceLimits } from "./practice-limits";
 
 /** What a person expects a practice to gain, bu/ac over doing nothing. */
@@ -14,15 +13,6 @@ export interface GainRange {
 /** The belief behind three gains; refuses those that are out of order. */
 export function practiceBelief(range: GainRange): ThreePointSpread {
   const { lowGainBuPerAc: low, likelyGainBuPerAc: likely, highGainBuPerAc: high, shape } = range;
-  within("lowGain", low, practiceLimits.gain);
-  within("likelyGain", likely, practiceLimits.gain);
-  within("highGain", high, practiceLimits.gain);
-  if (low > likely) refuseOrder("lowGain", low, "likelyGain", likely);
-  if (likely > high) refuseOrder("likelyGain", likely, "highGain", high);
+  threePointsWithin("Gain", { low, likely, high }, practiceLimits.gain);
   return threePointSpread({ low, likely, high }, shape);
-}
-
-function refuseOrder(first: string, low: number, second: string, high: number): never {
-  const because = `must not be above ${second} (${high} bu/ac); got ${low}.`;
-  refuseArgument(first, because);
 }

@@ -1,8 +1,8 @@
-import { refuseArgument } from "../fault";
-import { within, type Limit } from "../limit";
+import { within } from "../limit";
 import { moneyLimits } from "../money/money-limits";
 import { normalQuantile } from "../statistics/normal";
 import { threePointSpread, type RangeShape, type ThreePoints, type ThreePointSpread } from "../statistics/three-point";
+import { threePointsWithin } from "../three-points-within";
 import { averageNormalCdf } from "./average-normal-cdf";
 import type { Distribution } from "./distribution";
 import { riskLimits } from "./risk-limits";
@@ -180,22 +180,10 @@ function cornersOf({ yieldBuPerAc, priceUsdPerBu, ...costs }: Outlook): number[]
 }
 
 function check(outlook: Outlook): void {
-  checkPoints("Yield", outlook.yieldBuPerAc, moneyLimits.yield);
-  checkPoints("Price", outlook.priceUsdPerBu, moneyLimits.price);
+  threePointsWithin("Yield", outlook.yieldBuPerAc, moneyLimits.yield);
+  threePointsWithin("Price", outlook.priceUsdPerBu, moneyLimits.price);
   within("correlation", outlook.correlation, riskLimits.correlation);
   within("cost", outlook.costUsdPerAc, moneyLimits.costPerAc);
   within("otherIncome", outlook.otherIncomeUsdPerAc, moneyLimits.otherIncome);
   within("costPerBushel", outlook.costUsdPerBu, moneyLimits.costPerBushel);
-}
-
-function checkPoints(what: "Yield" | "Price", { low, likely, high }: ThreePoints, limit: Limit): void {
-  within(`low${what}`, low, limit);
-  within(`likely${what}`, likely, limit);
-  within(`high${what}`, high, limit);
-  if (low > likely) refuseOrder(`low${what}`, `likely${what}`, low, likely, limit.unit);
-  if (likely > high) refuseOrder(`likely${what}`, `high${what}`, likely, high, limit.unit);
-}
-
-function refuseOrder(argument: string, next: string, received: number, above: number, unit: string): never {
-  refuseArgument(argument, `must not be above ${next} (${above} ${unit}); got ${received}.`);
 }
