@@ -35,12 +35,16 @@ const mphFeetPerAcreHour = squareFootPerAcre / footPerMile;
 export function fieldCapacity({ widthFt, mph, efficiency }: FieldCapacityInput): FieldCapacity {
   within("width", widthFt, machineryLimits.width);
   within("mph", mph, machineryLimits.mph);
-  const machine = "machine" in efficiency ? fieldMachines[efficiency.machine] : undefined;
-  const efficiencyPct =
-    "machine" in efficiency ? fieldMachines[efficiency.machine].efficiencyPct[1] : efficiency.efficiencyPct;
+  const { efficiencyPct, cited } = read(efficiency);
   within("efficiency", efficiencyPct, machineryLimits.efficiency);
 
   const fullAcPerHour = (mph * widthFt) / mphFeetPerAcreHour;
   const acPerHour = fullAcPerHour * pctToFraction(efficiencyPct);
-  return { acPerHour, hoursPerAc: 1 / acPerHour, efficiencyPct, fullAcPerHour, cited: machine ? [machine] : [] };
+  return { acPerHour, hoursPerAc: 1 / acPerHour, efficiencyPct, fullAcPerHour, cited };
+}
+
+function read(efficiency: FieldEfficiency): Pick<FieldCapacity, "efficiencyPct" | "cited"> {
+  if ("efficiencyPct" in efficiency) return { efficiencyPct: efficiency.efficiencyPct, cited: [] };
+  const machine = fieldMachines[efficiency.machine];
+  return { efficiencyPct: machine.efficiencyPct[1], cited: [machine] };
 }
