@@ -1,4 +1,5 @@
 import { refuseArgument } from "../fault";
+import { foldedName } from "../folded-name";
 import type { Cited } from "../../reference/table";
 import { programRule } from "../../reference/protection/program-rules";
 import { siteOfAction, type NamedHerbicide, type SiteOfAction } from "./site-of-action";
@@ -85,7 +86,7 @@ function passesOf(placed: readonly Placed[]): PassGroups[] {
   const byPass = new Map<string, Placed[]>();
   for (const use of placed) {
     if (use.pass === null) continue;
-    const key = use.pass.trim().toLowerCase();
+    const key = foldedName(use.pass);
     const same = byPass.get(key);
     if (same) same.push(use);
     else byPass.set(key, [use]);

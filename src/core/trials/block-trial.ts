@@ -1,4 +1,5 @@
 import { refuse, refuseArgument } from "../fault";
+import { foldedName } from "../folded-name";
 import { within } from "../limit";
 import { fUpperTail } from "../statistics/f-distribution";
 import { tForConfidence, twoSidedChance } from "../statistics/student-t";
@@ -139,8 +140,7 @@ function gainsOverCheck(fit: BlockFit, { check, confidencePct }: Judging): (Agai
 
 function checkNumber(treatments: readonly string[], check: string | null): number {
   if (check === null) return 0;
-  const fold = (name: string) => name.trim().toLowerCase();
-  const found = treatments.findIndex((name) => fold(name) === fold(check));
+  const found = treatments.findIndex((name) => foldedName(name) === foldedName(check));
   if (found >= 0) return found;
   refuse({
     kind: "unknownWord",

@@ -1,4 +1,5 @@
 import { refuseArgument, waitFor } from "../fault";
+import { foldedName } from "../folded-name";
 import { within } from "../limit";
 import { sameLength } from "../same-length";
 import { mean } from "../statistics/sums";
@@ -45,7 +46,7 @@ interface PlacedStrip {
 export function trialTrend(input: TrialTrendInput): TrialTrend {
   within("share", input.sharePct, trialLimits.trendShare);
   const strips = placedStrips(input);
-  const isCheck = ({ treatment }: PlacedStrip) => fold(treatment) === fold(input.check);
+  const isCheck = ({ treatment }: PlacedStrip) => foldedName(treatment) === foldedName(input.check);
   const checks = strips.filter(isCheck).sort((a, b) => a.position - b.position);
   if (checks.length < 2) refuseFewChecks(input.check, checks.length);
   if (checks.length === strips.length) refuseOnlyChecks(input.check);
@@ -95,10 +96,6 @@ function refuseSamePlace(strips: readonly PlacedStrip[]): void {
     }
     seen.add(position);
   }
-}
-
-function fold(name: string): string {
-  return name.trim().toLowerCase();
 }
 
 function refuseFewChecks(check: string, count: number): never {

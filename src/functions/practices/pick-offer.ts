@@ -1,5 +1,6 @@
 import { countInWords } from "../../core/count-in-words";
 import { refuseArgument, waitFor } from "../../core/fault";
+import { foldedName } from "../../core/folded-name";
 import type { Interaction, PickPractice, PickRequest, YieldFactor } from "../../core/practices/pick-request";
 import { pairGains, type PairGrid } from "./pair-grid";
 
@@ -124,8 +125,8 @@ function namedRows(cell: string, rows: readonly OfferedPractice[], argument: str
 }
 
 function rowOf(text: string, rows: readonly OfferedPractice[]): number | null {
-  const wanted = text.trim().toLowerCase();
-  const named = rows.findIndex(({ name }) => name.toLowerCase() === wanted);
+  const wanted = foldedName(text);
+  const named = rows.findIndex(({ name }) => foldedName(name) === wanted);
   if (named >= 0) return named;
   const number = Number(wanted);
   return wanted !== "" && Number.isInteger(number) && number >= 1 && number <= rows.length ? number - 1 : null;
@@ -142,7 +143,7 @@ function factorsOf(
     const ceilingBuPerAc = ceilings[row] ?? null;
     if (place === null) return;
     const name = names?.[row]?.trim() || practice;
-    const known = factors.get(name.toLowerCase());
+    const known = factors.get(foldedName(name));
     if (ceilingBuPerAc === null && !known) {
       waitFor("ceilings", `yield that ${name} allows today`);
     }
@@ -151,7 +152,7 @@ function factorsOf(
       refuseArgument("ceilings", because);
     }
     if (known) known.practices.push(place);
-    else factors.set(name.toLowerCase(), { name, ceilingBuPerAc: ceilingBuPerAc ?? 0, practices: [place] });
+    else factors.set(foldedName(name), { name, ceilingBuPerAc: ceilingBuPerAc ?? 0, practices: [place] });
   });
   return [...factors.values()];
 }
