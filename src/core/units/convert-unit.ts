@@ -58,7 +58,7 @@ function tidy(value: number): number {
 }
 
 function askForCrop(): never {
-  waitFor("crop: a bushel is a weight that differs by crop");
+  waitFor("crop", "a bushel is a weight that differs by crop");
 }
 
 function refuseUnlike(from: Unit, to: Unit): never {

@@ -2,15 +2,15 @@ import { limits } from "../../core/limits";
 import { publishedDensity } from "../../core/materials/liquid-density";
 import { liquidRate as liquidRateOf, type GallonWeight } from "../../core/materials/liquid-rate";
 import { materialLimits } from "../../core/materials/material-limits";
-import { liquidDensity } from "../../reference/materials";
+import { liquidDensity, type MaterialKey } from "../../reference/materials";
 import { checkBulletin } from "../../reference/table";
 import { line, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { orWord } from "../number-or-word";
 import { analysisArgument } from "./analysis-argument";
-import { liquidWords, type LiquidKey } from "./material-words";
+import { liquidWords } from "./material-words";
 import { ammonia } from "../cautions";
 
-const gallonArgument = orWord<LiquidKey, GallonWeight>(
+const gallonArgument = orWord<MaterialKey, GallonWeight>(
   quantity(materialLimits.lbPerGal, {
     says: "weight of a gallon, as on the label; or the name of a liquid such as UAN 28 to take the published weight",
   }),

@@ -1,37 +1,11 @@
-import { materials, type MaterialKey } from "../../reference/materials";
-import { vocabulary } from "../frame";
+import { liquidDensity, materials, type MaterialKey } from "../../reference/materials";
+import { vocabulary, type Word } from "../frame";
 
 export const materialWords = vocabulary<MaterialKey>("material", materials);
 
-const {
-  anhydrousAmmonia,
-  uan28,
-  uan30,
-  uan32,
-  ammoniumSulfateSolution,
-  ammoniumThiosulfate,
-  ammoniumPolyphosphate,
-  potassiumThiosulfate,
-  starter7217,
-  starter9189,
-  zincAmmonia,
-} = materials;
-
-const liquids = {
-  anhydrousAmmonia,
-  uan28,
-  uan30,
-  uan32,
-  ammoniumSulfateSolution,
-  ammoniumThiosulfate,
-  ammoniumPolyphosphate,
-  potassiumThiosulfate,
-  starter7217,
-  starter9189,
-  zincAmmonia,
-};
-
-export type LiquidKey = keyof typeof liquids;
+const liquids: Readonly<Record<string, Word>> = Object.fromEntries(
+  liquidDensity.rows.map(({ material }) => [material, materials[material]]),
+);
 
 /** Materials whose gallon has a published weight. */
-export const liquidWords = vocabulary<LiquidKey>("liquid", liquids);
+export const liquidWords = vocabulary("liquid", liquids as Readonly<Record<MaterialKey, Word>>); // finds no material but those
