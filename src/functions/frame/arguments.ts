@@ -159,14 +159,14 @@ export function listWithGaps<T>(of: OneArgument<T>, { says }: Says): ManyArgumen
     ...factsOf(of),
     shape: "many",
     says,
-    readMany: (cells, argument) =>
-      cells.flatMap((row) =>
-        row.map((cell) => {
-          passErrorOn(cell);
-          return isBlank(cell) || (of.zeroIsBlank && cell === 0) ? null : of.read(cell as Present, argument);
-        }),
-      ),
+    readMany: (cells, argument) => cells.flatMap((row) => row.map((cell) => readOrNull(of, cell, argument))),
   };
+}
+
+/** One cell of a range: null where it is blank; an error in it is passed on. */
+export function readOrNull<T>(of: OneArgument<T>, cell: CellIn, argument: string): T | null {
+  passErrorOn(cell);
+  return isBlank(cell) || (of.zeroIsBlank && cell === 0) ? null : of.read(cell as Present, argument);
 }
 
 /**
@@ -221,7 +221,8 @@ function rateFrom(cell: string, argument: string, unit: string): number {
   return parsed.percent ? parsed.value / 100 : parsed.value;
 }
 
-function refuseWord<Key extends string>(words: Vocabulary<Key>, received: string, argument: string): never {
+/** Refuses a word that is not in a list, naming the nearest that are. */
+export function refuseWord<Key extends string>(words: Vocabulary<Key>, received: string, argument: string): never {
   const accepted = Object.values<{ label: string }>(words.words).map(({ label }) => label);
   refuse({ kind: "unknownWord", argument, received, nearest: words.nearest(received), accepted });
 }

@@ -3,7 +3,7 @@ import { materialLimits } from "../../core/materials/material-limits";
 import { refuse, refuseArgument, waitFor } from "../../core/fault";
 import type { NutrientKey } from "../../reference/nutrients";
 import type { Cited } from "../../reference/table";
-import { percent, type ManyArgument, type Matrix } from "../frame";
+import { percent, refuseWord, type ManyArgument, type Matrix } from "../frame";
 import { nutrientWords } from "../words";
 import { isEmpty, isWord, labelledCells, type LabelledCell } from "./labelled-cells";
 import { materialWords } from "./material-words";
@@ -93,11 +93,7 @@ function publishedAnalyses(names: readonly LabelledCell[], argument: string): Mi
 }
 
 function materialKeyOf(received: string, argument: string) {
-  const accepted = Object.values(materialWords.words).map(({ label }) => label);
-  return (
-    materialWords.find(received) ??
-    refuse({ kind: "unknownWord", argument, received, nearest: materialWords.nearest(received), accepted })
-  );
+  return materialWords.find(received) ?? refuseWord(materialWords, received, argument);
 }
 
 function refuseTwice(headings: readonly NutrientKey[] | null, argument: string): void {

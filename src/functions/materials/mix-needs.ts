@@ -1,7 +1,7 @@
 import { refuse, refuseArgument, waitFor } from "../../core/fault";
 import { limits } from "../../core/limits";
 import type { NutrientKey } from "../../reference/nutrients";
-import { quantity, type ManyArgument, type Matrix } from "../frame";
+import { quantity, refuseWord, type ManyArgument, type Matrix } from "../frame";
 import { nutrientWords } from "../words";
 import { isEmpty, isWord, labelledCells, type LabelledCell } from "./labelled-cells";
 
@@ -62,9 +62,5 @@ function amountOf(cell: LabelledCell, argument: string): number {
 export function nutrientOf(cell: LabelledCell | undefined, argument: string): NutrientKey {
   if (isEmpty(cell)) refuseArgument(argument, "an amount stands there without the name of its nutrient.");
   const received = String(cell);
-  const accepted = Object.values(nutrientWords.words).map(({ label }) => label);
-  return (
-    nutrientWords.find(received) ??
-    refuse({ kind: "unknownWord", argument, received, nearest: nutrientWords.nearest(received), accepted })
-  );
+  return nutrientWords.find(received) ?? refuseWord(nutrientWords, received, argument);
 }

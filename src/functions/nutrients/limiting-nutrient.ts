@@ -2,19 +2,7 @@ import { limits } from "../../core/limits";
 import { limitingNutrients, type NutrientTest } from "../../core/soil/limiting-nutrient";
 import { guides } from "../../reference/guides";
 import { nutrients } from "../../reference/nutrients";
-import {
-  ArrivedError,
-  choice,
-  isBlank,
-  isCellError,
-  line,
-  optional,
-  quantity,
-  worksheetFunction,
-  type CellIn,
-  type ManyArgument,
-  type OneArgument,
-} from "../frame";
+import { choice, line, optional, quantity, readOrNull, worksheetFunction, type ManyArgument } from "../frame";
 import { waitFor } from "../../core/fault";
 import { cropWords, extractantWords, nutrientWords } from "../words";
 import { checkLines } from "../check-lines";
@@ -39,20 +27,14 @@ const testsArgument: ManyArgument<readonly NutrientTest[]> = {
   unit: "",
   readMany(cells, argument) {
     const tests = cells.flatMap(([nutrient = null, soilTest = null, method = null]) => {
-      const test = cell(testCell, soilTest, argument);
-      const name = cell(nutrientCell, nutrient, argument);
-      const extractant = cell(methodCell, method, argument);
+      const test = readOrNull(testCell, soilTest, argument);
+      const name = readOrNull(nutrientCell, nutrient, argument);
+      const extractant = readOrNull(methodCell, method, argument);
       return test === null || name === null ? [] : [{ nutrient: name, soilTest: test, extractant }];
     });
     return tests.length > 0 ? tests : waitFor(argument);
   },
 };
-
-function cell<T>(of: OneArgument<T>, given: CellIn, argument: string): T | null {
-  if (isBlank(given) || given === null || (of.zeroIsBlank && given === 0)) return null;
-  if (isCellError(given)) throw new ArrivedError(given);
-  return of.read(given, argument);
-}
 
 export const limitingNutrient = worksheetFunction({
   name: "LIMITINGNUTRIENT",

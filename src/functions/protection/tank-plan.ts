@@ -8,10 +8,9 @@ import {
   isCellError,
   line,
   quantity,
+  readOrNull,
   worksheetFunction,
-  type CellIn,
   type ManyArgument,
-  type OneArgument,
 } from "../frame";
 import { mixUnitWords } from "./protection-words";
 import { gallonsPerAcre, tankGallons } from "./tank";
@@ -27,10 +26,10 @@ const mix: ManyArgument<readonly MixPart[]> = {
   unit: "",
   readMany(cells, argument) {
     const parts = cells.flatMap(([name = null, amount = null, unit = null], row) => {
-      const read = readCell(amountCell, amount, argument);
+      const read = readOrNull(amountCell, amount, argument);
       const nameText = isBlank(name) || isCellError(name) ? `row ${row + 1}` : String(name);
       if (isCellError(name)) throw new ArrivedError(name);
-      const readUnit = readCell(unitCell, unit, argument);
+      const readUnit = readOrNull(unitCell, unit, argument);
       if (read === null) return [];
       if (readUnit === null) waitFor(`the unit of ${nameText} in ${argument}`);
       return [{ name: nameText, amount: read, unit: readUnit }];
@@ -38,14 +37,6 @@ const mix: ManyArgument<readonly MixPart[]> = {
     return parts.length > 0 ? parts : waitFor(argument);
   },
 };
-
-function readCell<T>(of: OneArgument<T>, cell: CellIn, argument: string): T | null {
-  if (cell === null || isBlank(cell)) return null;
-  if (isCellError(cell)) throw new ArrivedError(cell);
-  if (typeof cell === "number" && !Number.isFinite(cell)) throw new ArrivedError({ code: "#NUM!" });
-  if (of.zeroIsBlank && cell === 0) return null;
-  return of.read(cell, argument);
-}
 
 export const tankPlan = worksheetFunction({
   name: "TANKPLAN",

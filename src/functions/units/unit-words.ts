@@ -1,7 +1,6 @@
-import { refuse } from "../../core/fault";
 import { readUnit, type Unit } from "../../core/units/read-unit";
 import { namedCompounds, simpleUnits, usualCompounds } from "../../core/units/unit-table";
-import { vocabulary, type OneArgument, type Vocabulary, type Word } from "../frame";
+import { refuseWord, vocabulary, type OneArgument, type Vocabulary, type Word } from "../frame";
 
 /** The units that lists and forms offer. More are understood: any pair of units with a slash between them. */
 const listed: Readonly<Record<string, Word>> = Object.fromEntries([
@@ -24,12 +23,7 @@ export function unit({ says }: { readonly says: string }): OneArgument<Unit> {
     zeroIsBlank: true,
     read(cell, argument) {
       const text = String(cell);
-      return readUnit(text) ?? refuseUnit(text, argument);
+      return readUnit(text) ?? refuseWord(unitWords, text, argument);
     },
   };
-}
-
-function refuseUnit(received: string, argument: string): never {
-  const accepted = Object.values(unitWords.words).map(({ label }) => label);
-  refuse({ kind: "unknownWord", argument, received, nearest: unitWords.nearest(received), accepted });
 }
