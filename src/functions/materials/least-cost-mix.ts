@@ -2,7 +2,6 @@ import { limits } from "../../core/limits";
 import { leastCostMix as leastCostMixOf } from "../../core/materials/least-cost-mix";
 import { materialLimits } from "../../core/materials/material-limits";
 import { materialAnalysis } from "../../reference/materials";
-import { checkBulletin } from "../../reference/table";
 import { line, listWithGaps, optional, quantity, worksheetFunction } from "../frame";
 import { mixAnalyses } from "./mix-analyses";
 import { mixLimits } from "./mix-limits";
@@ -10,6 +9,7 @@ import { mixNeeds } from "./mix-needs";
 import { mixOffer } from "./mix-offer";
 import { bindingWords, mixTable } from "./mix-table";
 import { nutrientRules, seedTouch } from "../cautions";
+import { checkLine } from "../check-lines";
 
 export const leastCostMix = worksheetFunction({
   name: "LEASTCOSTMIX",
@@ -103,7 +103,7 @@ export const leastCostMix = worksheetFunction({
     ...bindingWords(mix).map(([what, words]) => line(what, words)),
     ...offer.rows.flatMap(({ name, leftOut }) => (leftOut ? [line(name, leftOut)] : [])),
     line("How the price of one more pound is found", "the mix is worked again with one pound more"),
-    ...(offer.cited.some(({ mark }) => mark === "M") ? [line("Check", checkBulletin)] : []),
+    ...checkLine(offer.cited),
   ],
   cites: ({ offer }) => offer.cited,
 });

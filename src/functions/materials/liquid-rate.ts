@@ -3,12 +3,12 @@ import { publishedDensity } from "../../core/materials/liquid-density";
 import { liquidRate as liquidRateOf, type GallonWeight } from "../../core/materials/liquid-rate";
 import { materialLimits } from "../../core/materials/material-limits";
 import { liquidDensity, type MaterialKey } from "../../reference/materials";
-import { checkBulletin } from "../../reference/table";
-import { line, quantity, worksheetFunction, type WorkingLine } from "../frame";
+import { line, quantity, worksheetFunction } from "../frame";
 import { orWord } from "../number-or-word";
 import { analysisArgument } from "./analysis-argument";
 import { liquidWords } from "./material-words";
 import { ammonia } from "../cautions";
+import { checkLines } from "../check-lines";
 
 const gallonArgument = orWord<MaterialKey, GallonWeight>(
   quantity(materialLimits.lbPerGal, {
@@ -53,15 +53,11 @@ export const liquidRate = worksheetFunction({
     line("Nutrient in a gallon", result.nutrientLbPerGal, "lb/gal"),
     line("Product", result.productLbPerAc, "lb/ac"),
     line("Product", result.rateGalPerAc, "gal/ac"),
-    ...noteLines(result.gallon),
+    ...checkLines(citedOf(result.gallon)),
   ],
-  cites: ({ gallon }) => (gallon.cited ? [gallon.cited] : []),
+  cites: ({ gallon }) => citedOf(gallon),
 });
 
-function noteLines({ cited }: GallonWeight): WorkingLine[] {
-  if (!cited) return [];
-  return [
-    ...(cited.note ? [line("Note", cited.note)] : []),
-    ...(cited.mark === "M" ? [line("Check", checkBulletin)] : []),
-  ];
+function citedOf({ cited }: GallonWeight) {
+  return cited ? [cited] : [];
 }

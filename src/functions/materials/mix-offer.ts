@@ -1,3 +1,4 @@
+import { countInWords } from "../../core/count-in-words";
 import { refuseArgument, waitFor } from "../../core/fault";
 import type { MixMaterial, MixNutrient, MixRequest } from "../../core/materials/mix-request";
 import { nutrients, type NutrientKey } from "../../reference/nutrients";
@@ -62,7 +63,7 @@ function wantedNutrients({ needs, analyses, overshootLbPerAc }: MixRanges): MixN
   const names = needs.names ?? namesFor(needs.needsLbPerAc.length, analyses);
   const count = overshootLbPerAc?.length ?? 1;
   if (count !== 1 && count !== names.length) {
-    const because = `it has ${counted(count, "value")} for ${counted(names.length, "need")}: give one for each need, or one for all.`;
+    const because = `it has ${countInWords(count, "value")} for ${countInWords(names.length, "need")}: give one for each need, or one for all.`;
     refuseArgument("overshoot", because);
   }
   const asked = names.map((nutrient, index) => ({
@@ -134,15 +135,11 @@ function refuseLimitOnLeftOut({ name }: AnalysedMaterial, leftOut: string | null
 
 function refuseCount(argument: string, received: number, materials: number): void {
   if (received === materials) return;
-  const because = `it has ${counted(received, "row")} for ${counted(materials, "material")} in analyses: give one for each, blank where there is none.`;
+  const because = `it has ${countInWords(received, "row")} for ${countInWords(materials, "material")} in analyses: give one for each, blank where there is none.`;
   refuseArgument(argument, because);
 }
 
 function refuseColumns(needs: number, columns: number): never {
-  const because = `it has ${counted(columns, "nutrient column")} for ${counted(needs, "need")}: give a column for each need in the same order, or name both.`;
+  const because = `it has ${countInWords(columns, "nutrient column")} for ${countInWords(needs, "need")}: give a column for each need in the same order, or name both.`;
   return refuseArgument("analyses", because);
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? "" : "s"}`;
 }

@@ -2,7 +2,7 @@ import { limits } from "../../core/limits";
 import { removal as removalOf, type Removal, type RemovedPiece } from "../../core/nutrients/removal";
 import { removalTable as removalTableOf } from "../../core/nutrients/removal-table";
 import { nutrients, parts, removalSets } from "../../reference/nutrients";
-import { checkBulletin, type Cited } from "../../reference/table";
+import { checkLines } from "../check-lines";
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
 import { cropWords, nutrientWords, partWords } from "../words";
 import { planning, removalSet, removalSources } from "./removal-arguments";
@@ -103,7 +103,7 @@ function pieceLines({ part, yieldPerAc, number, removedLbPerAc }: RemovedPiece, 
       `lb/${number.unit}`,
     ),
     line(`Removed with ${label}`, removedLbPerAc, "lb/ac"),
-    ...noteLines(number.cited),
+    ...checkLines([number.cited]),
   ];
 }
 
@@ -114,10 +114,6 @@ function spreadLines({ lowLbPerAc, highLbPerAc, pieces }: Removal): WorkingLine[
     line(`Lowest of ${sets} published sets`, lowLbPerAc, "lb/ac"),
     line(`Highest of ${sets} published sets`, highLbPerAc, "lb/ac"),
   ];
-}
-
-function noteLines({ mark, note }: Cited): WorkingLine[] {
-  return [...(note ? [line("Note", note)] : []), ...(mark === "M" ? [line("Check", checkBulletin)] : [])];
 }
 
 function basisOf(moisturePct: number | null): string {

@@ -8,11 +8,11 @@ import {
 } from "../../core/protection/pest-threshold";
 import { pestThresholds, type ThresholdRow } from "../../reference/protection/pest-thresholds";
 import { countings, pests, pestStages } from "../../reference/protection/pests";
-import { checkBulletin } from "../../reference/table";
 import { choice, line, optional, quantity, worksheetFunction, type CellOut, type OneArgument } from "../frame";
 import { cropWords } from "../words";
 import { countingWords, pestStageWords, pestWords } from "./protection-words";
 import { labelLaw, scoutFirst } from "../cautions";
+import { checkLine, noteInWords } from "../check-lines";
 
 const printedStage = choice(pestStageWords, {
   says: "stage as printed, or a stage code of corn or soybean such as V3 or R2",
@@ -85,7 +85,7 @@ export const pestThreshold = worksheetFunction({
     line("Thresholds found", found.length),
     ...found.map(({ row, against }) => line(labelOf(row), against ? against.reading : rangeOf(row))),
     ...(count === null ? [] : [line("Your count", count, countings[found[0]?.row.per ?? "perPlant"].label)]),
-    ...(isFromMemory(found) ? [line("Check", checkBulletin)] : []),
+    ...checkLine(found.map(({ row }) => row)),
   ],
   cites: ({ found }) => found.map(({ row }) => row),
   everyRow: () => [...pestThresholds.rows],
@@ -108,12 +108,9 @@ function countCells({ against }: ThresholdFound, count: PestThreshold["count"]):
   return against === null || count === null ? [] : [count, against.sharePct, against.reading];
 }
 
-function noteOf({ leaveAt, note, mark }: ThresholdRow): string {
-  return [
-    ...(leaveAt === undefined ? [] : [`${leaveAt} or fewer: leave. Between: sample more.`]),
-    ...(note ? [note] : []),
-    ...(mark === "M" ? [checkBulletin] : []),
-  ].join(" ");
+function noteOf(row: ThresholdRow): string {
+  const between = row.leaveAt === undefined ? "" : `${row.leaveAt} or fewer: leave. Between: sample more. `;
+  return `${between}${noteInWords(row)}`.trim();
 }
 
 function labelOf(row: ThresholdRow): string {
@@ -122,8 +119,4 @@ function labelOf(row: ThresholdRow): string {
 
 function rangeOf({ low, high, per }: ThresholdRow): string {
   return `${low === high ? low : `${low} to ${high}`} ${countings[per].label}`;
-}
-
-function isFromMemory(found: PestThreshold["found"]): boolean {
-  return found.some(({ row }) => row.mark === "M");
 }

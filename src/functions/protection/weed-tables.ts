@@ -2,9 +2,10 @@ import { refuse } from "../../core/fault";
 import { crops, type CropKey } from "../../reference/crops";
 import { checkBulletin, type Cited } from "../../reference/table";
 import { weedFreePeriods, weedReports, type WeedFreeRow, type WeedReportRow } from "../../reference/protection/weeds";
-import { choice, line, optional, worksheetFunction, type CellOut, type WorkingLine } from "../frame";
+import { choice, line, optional, worksheetFunction, type CellOut } from "../frame";
 import { cropWords } from "../words";
 import { labelLaw } from "../cautions";
+import { checkLine, noteInWords } from "../check-lines";
 
 const oneStudy = "Single studies: time of emergence matters more than numbers, and sites and years differ widely.";
 const crop = optional(choice(cropWords, { says: "crop" }), null, "every crop held");
@@ -37,7 +38,7 @@ export const weedTable = worksheetFunction({
       row.per,
       row.lossLowPct ?? "",
       row.lossHighPct ?? "",
-      noteOf(row),
+      noteInWords(row),
     ]),
   ],
   working: (rows) => [line("Reports", rows.length), ...checkLine(rows)],
@@ -73,7 +74,7 @@ export const weedFreePeriod = worksheetFunction({
   compute: (values) => ofCrop<WeedFreeRow>(weedFreePeriods.rows, values.crop, weedFreePeriods.title),
   value: (rows) => [
     ["Crop", "Condition", "What", "Stage", "Note"],
-    ...rows.map((row): CellOut[] => [crops[row.crop].label, row.condition, row.what, row.stage, noteOf(row)]),
+    ...rows.map((row): CellOut[] => [crops[row.crop].label, row.condition, row.what, row.stage, noteInWords(row)]),
   ],
   working: (rows) => [
     line("Rows", rows.length),
@@ -98,12 +99,4 @@ function ofCrop<Row extends Cited & { readonly crop: CropKey }>(
     where: `"${title}"`,
     instead: `It holds: ${held.join(", ")}.`,
   });
-}
-
-function noteOf({ note, mark }: Cited): string {
-  return [...(note ? [note] : []), ...(mark === "M" ? [checkBulletin] : [])].join(" ");
-}
-
-function checkLine(rows: readonly Cited[]): WorkingLine[] {
-  return rows.some(({ mark }) => mark === "M") ? [line("Check", checkBulletin)] : [];
 }
