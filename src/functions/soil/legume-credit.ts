@@ -5,6 +5,7 @@ import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { creditGuideWords, cropWords } from "../words";
 import { checkLines } from "../check-lines";
 import { previousCropChoice, standArgument, textureArgument } from "./credit-arguments";
+import { printedEnds } from "./printed-ends";
 
 export const legumeCredit = worksheetFunction({
   name: "LEGUMECREDIT",
@@ -73,9 +74,7 @@ export const legumeCredit = worksheetFunction({
     line("Region", creditGuides[guide].label),
     line("Previous crop", previousCrops[previousCrop].label),
     ...(result.row === null ? [line("Not a legume", "no nitrogen credit")] : []),
-    ...(result.highLbPerAc > result.lowLbPerAc
-      ? [line("Lowest printed", result.lowLbPerAc, "lb/ac"), line("Highest printed", result.highLbPerAc, "lb/ac")]
-      : []),
+    ...printedEnds(result),
     line("Credit", result.creditLbPerAc, "lb/ac"),
     ...checkLines(result.cited),
   ],

@@ -83,10 +83,7 @@ const reasons = {
 } as const;
 
 function rateLines(result: LimeNeed): WorkingLine[] {
-  const { method, methodDepthIn, depthIn, effectiveShare } = {
-    ...result,
-    effectiveShare: result.method.effectiveShare,
-  };
+  const { method, methodDepthIn, depthIn } = result;
   return [
     line("Rate the method prints", result.methodRate, result.methodUnit),
     line("Made of", method.basis),
@@ -99,7 +96,7 @@ function rateLines(result: LimeNeed): WorkingLine[] {
           ),
         ]
       : []),
-    line("Share counted as fully effective", effectiveShare * 100, "%"),
+    line("Share counted as fully effective", method.effectiveShare * 100, "%"),
     ...(result.creditTonPerAc > 0 ? [line("Credit for lime still reacting", result.creditTonPerAc, "ton/ac")] : []),
   ];
 }

@@ -6,6 +6,7 @@ import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { cropWords, microGuideWords, micronutrientWords, microPlacementWords, soilKindWords } from "../words";
 import { checkLines } from "../check-lines";
 import { seedTouch } from "../cautions";
+import { printedEnds } from "./printed-ends";
 
 export const microNeed = worksheetFunction({
   name: "MICRONEED",
@@ -65,9 +66,7 @@ export const microNeed = worksheetFunction({
     line("Reads", `${result.rule.test}, ${result.rule.unit}`),
     ...(result.index === null ? [] : [line("Availability index", result.index)]),
     ...(result.placement === null ? [] : [line("Placement", microPlacements[result.placement].label)]),
-    ...(result.highLbPerAc > result.lowLbPerAc
-      ? [line("Lowest printed", result.lowLbPerAc, "lb/ac"), line("Highest printed", result.highLbPerAc, "lb/ac")]
-      : []),
+    ...printedEnds(result),
     line("Rate", result.needLbPerAc, "lb/ac"),
     ...checkLines([result.rule]),
   ],

@@ -8,6 +8,7 @@ import { cropWords, sulfurGuideWords } from "../words";
 import { checkLines } from "../check-lines";
 import { organicMatterArgument, textureArgument } from "./credit-arguments";
 import { seedTouch } from "../cautions";
+import { printedEnds } from "./printed-ends";
 
 export const sulfurNeed = worksheetFunction({
   name: "SULFURNEED",
@@ -52,9 +53,7 @@ export const sulfurNeed = worksheetFunction({
   working: (result, { guide, credits }) => [
     line("Region", sulfurGuides[guide].label),
     ...(credits > 0 ? [line("Credits taken off", -credits, "lb/ac")] : []),
-    ...(result.highLbPerAc > result.lowLbPerAc
-      ? [line("Lowest printed", result.lowLbPerAc, "lb/ac"), line("Highest printed", result.highLbPerAc, "lb/ac")]
-      : []),
+    ...printedEnds(result),
     ...(result.unclippedLbPerAc < 0 ? [line("Below zero, so none", result.unclippedLbPerAc, "lb/ac")] : []),
     line("Sulfur", result.needLbPerAc, "lb/ac"),
     ...checkLines([result.rule]),
