@@ -2,6 +2,7 @@ import { waitFor } from "../fault";
 import { within } from "../limit";
 import { harvestLimits } from "./harvest-limits";
 import { shrunkBushels, type ShrinkInput } from "./grain-shrink";
+import type { Cited } from "../../reference/table";
 
 export interface Sale {
   readonly wetBu: number;
@@ -34,7 +35,7 @@ export interface WetOrDry {
   readonly best: Way;
   /** Net of the best over the next. */
   readonly aheadUsd: number;
-  readonly cited: ReturnType<typeof shrunkBushels>["shrink"]["cited"];
+  readonly cited: readonly Cited[];
 }
 
 /**

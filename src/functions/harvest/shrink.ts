@@ -1,4 +1,4 @@
-import { shrunkBushels, type Shrink } from "../../core/harvest/grain-shrink";
+import { shrunkBushels, type Shrink, type ShrinkInput } from "../../core/harvest/grain-shrink";
 import { harvestLimits } from "../../core/harvest/harvest-limits";
 import { marketBushels as marketBushelsOf, marketYield as marketYieldOf } from "../../core/harvest/market-bushels";
 import { choice, line, optional, percent, quantity, worksheetFunction, type WorkingLine } from "../frame";
@@ -58,13 +58,13 @@ export const grainShrink = worksheetFunction({
 
 interface ShrinkValues {
   readonly moisture: number;
-  readonly crop: Parameters<typeof shrunkBushels>[1]["grain"];
+  readonly crop: ShrinkInput["grain"];
   readonly handlingLoss: number | null;
   readonly marketMoisture: number | null;
   readonly shrinkPerPoint: number | null;
 }
 
-function inputOf(values: ShrinkValues): Parameters<typeof shrunkBushels>[1] {
+function inputOf(values: ShrinkValues): ShrinkInput {
   return {
     grain: values.crop,
     moisturePct: values.moisture,

@@ -14,6 +14,7 @@ import {
   type CellOut,
 } from "../frame";
 import { orWord } from "../number-or-word";
+import { otherIncome } from "./money-arguments";
 
 const halfSeason = vocabulary<"halfSeason">("half season rule", {
   halfSeason: { label: "half season", also: ["half", "half season rule", "half year", "half of the cost"] },
@@ -67,11 +68,7 @@ export const cropBudget = worksheetFunction({
     variableCosts: costs("seed, fertilizer, crop protection, fuel, interest and what else this crop alone costs"),
     fixedCosts: optional(costs("machinery ownership, overhead, own labor; without land"), [], "none"),
     land: optional(quantity(moneyLimits.rent, { says: "rent, or the charge for owned land" }), 0, "0"),
-    otherIncome: optional(
-      quantity(moneyLimits.otherIncome, { says: "income besides the grain: payments, indemnity, straw" }),
-      0,
-      "0",
-    ),
+    otherIncome,
     costPerBushel: optional(
       quantity(moneyLimits.costPerBushel, { says: "hauling, drying and storing of each bushel" }),
       0,

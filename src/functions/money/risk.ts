@@ -17,6 +17,7 @@ import {
   type WorkingLine,
 } from "../frame";
 import { rangeShape } from "../range-shape";
+import { cost, costPerBushel, otherIncome } from "./money-arguments";
 
 const yieldOf = (says: string) => quantity(moneyLimits.yield, { says });
 const priceOf = (says: string) => quantity(moneyLimits.price, { says });
@@ -28,7 +29,7 @@ const outlookArguments = {
   lowPrice: priceOf("lowest price"),
   likelyPrice: priceOf("likeliest price"),
   highPrice: priceOf("highest price"),
-  cost: quantity(moneyLimits.costPerAc, { says: "costs that do not change with the yield" }),
+  cost,
   correlation: optional(
     quantity(riskLimits.correlation, {
       says: "how price and yield move together; below 0 when high yields meet low prices",
@@ -38,16 +39,8 @@ const outlookArguments = {
   ),
   target: optional(quantity(riskLimits.target, { says: "profit to beat" }), 0, "0: no loss"),
   shape: rangeShape,
-  otherIncome: optional(
-    quantity(moneyLimits.otherIncome, { says: "income besides the grain: payments, indemnity, straw" }),
-    0,
-    "0",
-  ),
-  costPerBushel: optional(
-    quantity(moneyLimits.costPerBushel, { says: "hauling, drying and storing of each bushel" }),
-    0,
-    "0",
-  ),
+  otherIncome,
+  costPerBushel,
 } as const;
 
 type OutlookValues = ArgumentValues<typeof outlookArguments>;

@@ -1,6 +1,6 @@
 import { bushelWeight as bushelWeightOf } from "../../core/units/bushel-weight";
 import { convertUnit } from "../../core/units/convert-unit";
-import { kilogramPerPound } from "../../core/units/units";
+import { kilogramPerPound, poundPerTon } from "../../core/units/units";
 import { grains } from "../../reference/grain";
 import { choice, line, optional, quantity, worksheetFunction } from "../frame";
 import { unit } from "./unit-words";
@@ -75,7 +75,7 @@ export const bushelWeight = worksheetFunction({
   working: (row) => [
     line(`Bushel of ${grains[row.grain].label}`, row.bushelWeightLb, "lb"),
     line("In kilograms", row.bushelWeightLb * kilogramPerPound, "kg"),
-    line("Bushels in a ton of 2,000 lb", 2000 / row.bushelWeightLb, "bu"),
+    line("Bushels in a ton of 2,000 lb", poundPerTon / row.bushelWeightLb, "bu"),
     line("Bushels in a tonne", 1000 / (row.bushelWeightLb * kilogramPerPound), "bu"),
     ...(row.note ? [line("Note", row.note)] : []),
   ],
