@@ -1,18 +1,15 @@
 import type { Page } from "playwright-core";
-import { defaultChoices, starters } from "../../src/workbook/starters";
-import { makePlan } from "../../src/workbook/starters/make-plan";
 import { serveBuiltPages, until } from "../browser/page";
+import { planOf } from "../workbook/starters/shown-sheet";
 import type { Figure } from "./figure";
 
 /** A large farm plan in the built page: filled and calculated, then one yield typed and all that hangs on it. */
 export async function farmInPage(fields: number): Promise<Figure[]> {
-  const starter = starters.find(({ key }) => key === "farm-plan");
-  if (!starter) throw new Error("There is no farm plan to fill.");
   const pages = await serveBuiltPages();
   try {
     const { page } = await pages.open("index.html");
     await until(() => page.evaluate(() => window.loamsheet !== undefined), "the workbook was open");
-    const plan = makePlan(starter, { ...defaultChoices, numberOfFields: fields });
+    const plan = planOf("farm-plan", { numberOfFields: fields });
     const filled = await page.evaluate(async (given) => {
       const begun = performance.now();
       await window.loamsheet?.fill(given, { protect: false });

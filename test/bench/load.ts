@@ -3,9 +3,8 @@ import { calculate } from "../../src/hosts/engine";
 import { readXlsx } from "../../src/hosts/xlsx/read/read-xlsx";
 import { writeXlsx } from "../../src/hosts/xlsx/write-xlsx";
 import type { CellPlan, WorkbookPlan } from "../../src/workbook/plan";
-import { defaultChoices, starters } from "../../src/workbook/starters";
-import { makePlan } from "../../src/workbook/starters/make-plan";
 import { columnLetters } from "../../src/workbook/write/address";
+import { planOf } from "../workbook/starters/shown-sheet";
 import { emptySheet } from "./engine";
 import { farmInPage } from "./farm-in-page";
 import { print, type Figure } from "./figure";
@@ -57,11 +56,9 @@ async function timed<Result>(work: () => Promise<Result>): Promise<[number, Resu
 }
 
 async function farmPlans(sizes: readonly number[]): Promise<Figure[]> {
-  const starter = starters.find(({ key }) => key === "farm-plan");
-  if (!starter) throw new Error("There is no farm plan to fill.");
   const figures: Figure[] = [];
   for (const fields of sizes) {
-    const plan = makePlan(starter, { ...defaultChoices, numberOfFields: fields });
+    const plan = planOf("farm-plan", { numberOfFields: fields });
     const [took] = await timed(() => calculate(plan, allFunctions));
     figures.push({ what: `${fields} fields, made and calculated`, value: took, unit: "ms" });
   }
