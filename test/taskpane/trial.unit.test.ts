@@ -124,7 +124,7 @@ describe("yields and result", () => {
     type("trial-cost-1", "18.50");
     // Differences 7.1, 3.4, 9.8, 5.2, −1.5, 6.6: mean 5.1, ± 2.015 × 1.579; 18.5 / 4.5 = 4.1 pays.
     expect(page()).toContain(
-      "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
+      "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50/bu and a cost of $18.50/ac the chance that it pays is 72 %.",
     );
     expect(byId("differences-alt").textContent).toContain(
       "Pair 1 7.1; Pair 2 3.4; Pair 3 9.8; Pair 4 5.2; Pair 5 −1.5",

@@ -43,13 +43,14 @@ export function gainPays(measured: MeasuredGain, { priceUsdPerBu, costUsdPerAc }
   };
 }
 
-/** "The gain is 3.1 bu/ac, likely between 0.8 and 5.4; at $10.60 and $21 cost it pays with 83 % chance." */
+/** "The gain is 3.1 bu/ac, likely between 0.8 and 5.4; at $10.60/bu and a cost of $21/ac the chance that it pays is 83 %." */
 export function gainInWords(what: string, measured: MeasuredGain, money: GainMoney | null): string {
   const range = `likely between ${tenth(measured.low)} and ${tenth(measured.high)}`;
   const gain = `${what} is ${tenth(measured.gain)} bu/ac, ${range}`;
   if (!money) return `${gain}${measured.low <= 0 && measured.high >= 0 ? "; it may be nothing" : ""}.`;
   const { chance } = gainPays(measured, money);
-  return `${gain}; at $${dollars(money.priceUsdPerBu)} and $${dollars(money.costUsdPerAc)} cost it pays with ${chanceInWords(chance)} chance.`;
+  const terms = `$${dollars(money.priceUsdPerBu)}/bu and a cost of $${dollars(money.costUsdPerAc)}/ac`;
+  return `${gain}; at ${terms} the chance that it pays is ${chanceInWords(chance)}.`;
 }
 
 /** A gain to the tenth of a bushel. */

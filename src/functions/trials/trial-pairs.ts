@@ -60,7 +60,7 @@ export const trialPairs = worksheetFunction({
       ["Chance that it pays", 0.72069, "chance (0 to 1)"],
       [
         "In words",
-        "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
+        "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50/bu and a cost of $18.50/ac the chance that it pays is 72 %.",
         "",
       ],
     ],

@@ -65,7 +65,7 @@ test("a gain of 5.1 with SE 1.57903 on 5 df pays 18.50 at 4.50 with a chance of 
   const money = { priceUsdPerBu: 4.5, costUsdPerAc: 18.5 };
   expect(gainPays(measured, money).chance).toBeCloseTo(0.72069, 4);
   expect(gainInWords("The gain", measured, money)).toBe(
-    "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
+    "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50/bu and a cost of $18.50/ac the chance that it pays is 72 %.",
   );
   expect(gainInWords("The gain", { ...measured, low: -0.2 }, null)).toBe(
     "The gain is 5.1 bu/ac, likely between −0.2 and 8.3; it may be nothing.",

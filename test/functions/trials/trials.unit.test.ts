@@ -198,7 +198,7 @@ describe("TRIALBLOCKS", () => {
     const each = runFunction(trialBlocks, [treatments, blocks, yields, 90, "none", 4, column([2, 12, null])]);
     expect(rowOf(each, "early")).toEqual(rowOf(one, "early"));
     expect(String(rowOf(each, "In words")?.[1])).toMatch(
-      /^The gain of early over none is 6\.3 bu\/ac, likely between .* at \$4 and \$10 cost/,
+      /^The gain of early over none is 6\.3 bu\/ac, likely between .* at \$4\/bu and a cost of \$10\/ac/,
     );
   });
   it("reads a rate of 0 as a treatment's name", () => {

@@ -288,7 +288,7 @@ describe("strip differences", () => {
     expect(gain("Likely to")).toBeCloseTo(8.282, 3);
     expect(gain("Gain that pays")).toBeCloseTo(18.5 / 4.5, 6);
     expect(words()).toBe(
-      "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50 and $18.50 cost it pays with 72 % chance.",
+      "The gain is 5.1 bu/ac, likely between 1.9 and 8.3; at $4.50/bu and a cost of $18.50/ac the chance that it pays is 72 %.",
     );
   });
   it("without money speak of none", async () => {

@@ -86,7 +86,7 @@ describe("the strip trials", () => {
     expect(potashTrial("Pays with chance")).toBeCloseTo(0.98424306, 7);
     expect(potashTrial("Net of the practice")).toBeCloseTo(potash.gain * price - 42, 6);
     expect(potashTrial("In words")).toBe(
-      "The gain is 5.7 bu/ac, likely between 4.6 and 6.8; at $10.48 and $42 cost it pays with 98 % chance.",
+      "The gain is 5.7 bu/ac, likely between 4.6 and 6.8; at $10.48/bu and a cost of $42/ac the chance that it pays is 98 %.",
     );
   });
 
