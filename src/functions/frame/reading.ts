@@ -1,13 +1,15 @@
-import { FormulaError } from "../../core/fault";
+import { FormulaError, type Fault } from "../../core/fault";
 import { ArrivedError, type Argument, type OneArgument, type Present } from "./arguments";
 import { isBlank, isCellError, toMatrix, type CellError, type CellIn, type RawArgument } from "./cell";
 import { errorFor } from "./describe-fault";
+
+type Waiting = Extract<Fault, { kind: "waiting" }>;
 
 /** Why an argument gave no value: an error to show, or a blank that is waited for. */
 export class Problem {
   private constructor(
     readonly rank: number,
-    private readonly what: CellError | string,
+    private readonly what: CellError | Waiting,
   ) {}
 
   /** A spreadsheet error that came in; passed on unchanged, before anything else. */
@@ -19,8 +21,8 @@ export class Problem {
     return new Problem(1, error);
   }
   /** A needed cell that is still empty: quiet, and only when nothing else is wrong. */
-  static waiting(argument: string): Problem {
-    return new Problem(2, argument);
+  static waiting(fault: Waiting): Problem {
+    return new Problem(2, fault);
   }
 
   get isWaiting(): boolean {
@@ -28,7 +30,7 @@ export class Problem {
   }
 
   get cell(): CellError {
-    return typeof this.what === "string" ? errorFor({ kind: "waiting", argument: this.what }) : this.what;
+    return "kind" in this.what ? errorFor(this.what) : this.what;
   }
 
   /** The one to show of two. */
@@ -53,7 +55,7 @@ export interface Reader {
 export function readerFor(name: string, argument: Argument): Reader {
   const optional = argument.shape === "optional";
   const inner = optional ? argument.inner : argument;
-  const whenBlank = optional ? argument.whenBlank : Problem.waiting(name);
+  const whenBlank = optional ? argument.whenBlank : Problem.waiting({ kind: "waiting", argument: name });
   return {
     name,
     takesOneCell: inner.shape === "one",
@@ -97,6 +99,6 @@ function readOne(argument: OneArgument<unknown>, cell: CellIn, name: string, whe
 
 function problemFrom(thrown: unknown): Problem {
   if (thrown instanceof ArrivedError) return Problem.arrived(thrown.cell.code);
-  if (thrown instanceof FormulaError && thrown.fault.kind === "waiting") return Problem.waiting(thrown.fault.argument);
+  if (thrown instanceof FormulaError && thrown.fault.kind === "waiting") return Problem.waiting(thrown.fault);
   return Problem.refused(errorFrom(thrown));
 }
