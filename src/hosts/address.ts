@@ -27,6 +27,9 @@ export interface SheetArea {
   readonly area: Area;
 }
 
+/** Last row and column of a sheet: what reads like a cell past them, such as YLD2025, is a name. */
+const lastCell = { row: 1_048_575, column: 16_383 } as const;
+
 /** Reads "Fields!B7", "'Potash plan'!$C$3:$D$9" or "B7"; nothing when it is not an address. */
 export function parseAddress(address: string): SheetArea | undefined {
   const match = /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?\$?([A-Z]{1,3})\$?(\d+)(?::\$?([A-Z]{1,3})\$?(\d+))?$/i.exec(
@@ -36,15 +39,14 @@ export function parseAddress(address: string): SheetArea | undefined {
   const [, quoted, plain, firstColumn = "", firstRow = "", lastColumn = firstColumn, lastRow = firstRow] = match;
   const columns = [columnNumber(firstColumn), columnNumber(lastColumn)];
   const rows = [Number(firstRow) - 1, Number(lastRow) - 1];
-  return {
-    sheet: quoted?.replace(/''/g, "'") ?? plain,
-    area: {
-      top: Math.min(...rows),
-      left: Math.min(...columns),
-      bottom: Math.max(...rows),
-      right: Math.max(...columns),
-    },
+  const area = {
+    top: Math.min(...rows),
+    left: Math.min(...columns),
+    bottom: Math.max(...rows),
+    right: Math.max(...columns),
   };
+  if (area.top < 0 || area.bottom > lastCell.row || area.right > lastCell.column) return undefined;
+  return { sheet: quoted?.replace(/''/g, "'") ?? plain, area };
 }
 
 function columnNumber(letters: string): number {

@@ -23,4 +23,10 @@ describe("addresses", () => {
   it.each(["", "Fields", "Fields!", "A", "7", "Fields!A1:B", "A0x"])("refuses %p", (text) => {
     expect(parseAddress(text)).toBeUndefined();
   });
+
+  it("takes the last cell of a sheet, and leaves what lies past it to be a name", () => {
+    const last = { row: 1_048_575, column: 16_383 };
+    expect(parseAddress("XFD1048576")?.area).toMatchObject({ bottom: last.row, right: last.column });
+    for (const name of ["YLD2025", "XFE1", "A1048577", "A0"]) expect(parseAddress(name)).toBeUndefined();
+  });
 });

@@ -1,10 +1,10 @@
 import type { CellPlan, SheetPlan, TablePlan } from "../../workbook/plan";
+import { parseAddress } from "../address";
 import { isFormula } from "./cells";
 import { formulaTokens, isCall } from "./formula-tokens";
 import { maySpill } from "./spills";
 import { storedFormula, withoutEquals } from "./stored-formula";
 
-const cellLike = /^\$?[A-Z]{1,3}\$?\d{1,7}$/i;
 const fixedCell = /^\$[A-Z]{1,3}\$\d{1,7}$/i;
 
 /** A table as its part in the file describes it. */
@@ -69,7 +69,7 @@ function hasMovingCell(formula: string): boolean {
   const tokens = formulaTokens(withoutEquals(formula));
   return tokens.some(
     ({ kind, text }, index) =>
-      kind === "name" && cellLike.test(text) && !fixedCell.test(text) && !isCall(tokens, index),
+      kind === "name" && parseAddress(text) !== undefined && !fixedCell.test(text) && !isCall(tokens, index),
   );
 }
 
