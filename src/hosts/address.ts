@@ -1,10 +1,16 @@
 import type { Area } from "../workbook/plan";
 import { columnLetters, fixedAddress, sheetPrefix } from "../workbook/write/address";
+import type { CellAt } from "./area";
+
+/** "B7". */
+export function cellAddress({ row, column }: CellAt): string {
+  return `${columnLetters(column)}${row + 1}`;
+}
 
 /** "B7" or "C3:D9". */
 export function areaAddress({ top, left, bottom, right }: Area): string {
-  const first = `${columnLetters(left)}${top + 1}`;
-  return top === bottom && left === right ? first : `${first}:${columnLetters(right)}${bottom + 1}`;
+  const first = cellAddress({ row: top, column: left });
+  return top === bottom && left === right ? first : `${first}:${cellAddress({ row: bottom, column: right })}`;
 }
 
 /** "Fields!B7" or "'Potash plan'!C3:D9". */
@@ -47,6 +53,23 @@ export function parseAddress(address: string): SheetArea | undefined {
   };
   if (area.top < 0 || area.bottom > lastCell.row || area.right > lastCell.column) return undefined;
   return { sheet: quoted?.replace(/''/g, "'") ?? plain, area };
+}
+
+/** Reads an address that names its sheet, with or without the "=" that names of cells are kept with. */
+export function parseSheetAddress(address: string): (SheetArea & { readonly sheet: string }) | undefined {
+  const { sheet, area } = parseAddress(address.replace(/^=/, "")) ?? {};
+  return sheet === undefined || area === undefined ? undefined : { sheet, area };
+}
+
+export interface TableColumn {
+  readonly table: string;
+  readonly column: string;
+}
+
+/** Reads Table[Column]: inside the brackets an apostrophe makes the next character an ordinary one. */
+export function parseTableColumn(reference: string): TableColumn | undefined {
+  const [, table, column] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(reference) ?? [];
+  return table === undefined || column === undefined ? undefined : { table, column: column.replace(/'(.)/g, "$1") };
 }
 
 function columnNumber(letters: string): number {

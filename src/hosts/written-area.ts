@@ -1,22 +1,16 @@
-import type { Area } from "../workbook/plan";
-import { parseAddress } from "./address";
+import { parseAddress, type SheetArea } from "./address";
+import { areaFrom } from "./area";
 import { HostError, type WrittenBlock } from "./port";
 import { hostWords } from "./words";
 
 const say = hostWords.cells;
 
 /** Where a block goes: its rows from the first cell of its address on. */
-export function writtenArea({ address, rows }: WrittenBlock): {
-  readonly sheet: string | undefined;
-  readonly area: Area;
-} {
+export function writtenArea({ address, rows }: WrittenBlock): SheetArea {
   const place = parseAddress(address);
   if (!place) throw new HostError(say.noAddress(address), "NoAddress");
-  const { top, left } = place.area;
-  return {
-    sheet: place.sheet,
-    area: { top, left, bottom: top + rows.length - 1, right: left + (rows[0]?.length ?? 1) - 1 },
-  };
+  const { top: row, left: column } = place.area;
+  return { sheet: place.sheet, area: areaFrom({ row, column }, { rows: rows.length, columns: rows[0]?.length ?? 1 }) };
 }
 
 /** What stands in the way of a write, told the same way by every host. */

@@ -1,6 +1,7 @@
-import type { IRange, IWorkbookData, Worksheet } from "@univerjs/core";
+import type { IRange, Worksheet } from "@univerjs/core";
 import { SetSelectionsOperation } from "@univerjs/sheets";
-import { areaAddress, sheetAddress } from "../address";
+import { cellAddress, sheetAddress } from "../address";
+import { areaFrom, rowsOf, sizeOf } from "../area";
 import { isCellError } from "../../functions/frame/cell";
 import type { WorkbookReading } from "../../workbook/findings";
 import type { Area, WorkbookPlan } from "../../workbook/plan";
@@ -11,7 +12,6 @@ import {
   type FillReceipt,
   type HostFacts,
   type HostRange,
-  type HostValue,
   type MayReplace,
   type TakenNames,
   type WorkbookHost,
@@ -64,7 +64,7 @@ export class BrowserHost implements WorkbookHost {
       this.showSheet(plan.sheets[0]?.name);
       await step(1, say.done);
     } catch (thrown) {
-      await this.putBack(before);
+      await this.workbook.open(before);
       throw failed(say.notPutIn, thrown);
     }
     return {
@@ -79,7 +79,7 @@ export class BrowserHost implements WorkbookHost {
     try {
       await this.workbook.open(withoutFill(before, receipt));
     } catch (thrown) {
-      await this.putBack(before);
+      await this.workbook.open(before);
       throw failed(say.notTakenAway, thrown);
     }
   }
@@ -87,7 +87,7 @@ export class BrowserHost implements WorkbookHost {
   async readSelection(): Promise<HostRange> {
     const range = this.workbook.facade.getActiveRange();
     const sheet = this.workbook.model.getActiveSheet();
-    return this.readArea(sheet, range ? areaOf(range.getRange(), sheet) : { top: 0, left: 0, bottom: 0, right: 0 });
+    return this.readArea(sheet, range ? areaOf(range.getRange(), sheet) : areaFrom({ row: 0, column: 0 }));
   }
 
   async read(reference: string): Promise<HostRange> {
@@ -101,8 +101,7 @@ export class BrowserHost implements WorkbookHost {
     const sheet = this.workbook.model.getActiveSheet();
     const [row, column] = [cell.getRow(), cell.getColumn()];
     if (this.reader.holdsAnything(sheet, row, column)) {
-      const address = areaAddress({ top: row, left: column, bottom: row, right: column });
-      throw new HostError(say.cellNotEmpty(address), "CellNotEmpty");
+      throw new HostError(say.cellNotEmpty(cellAddress({ row, column })), "CellNotEmpty");
     }
     const applied = this.grid.api.getFormula().onCalculationResultApplied();
     cell.setValue({ f: formula });
@@ -119,8 +118,9 @@ export class BrowserHost implements WorkbookHost {
     const shown = facade.getSheetBySheetId(sheet.getSheetId());
     if (!shown) return;
     facade.setActiveSheet(shown);
-    const { top, left, bottom, right } = area;
-    shown.getRange(top, left, bottom - top + 1, right - left + 1).activate();
+    const { top, left } = area;
+    const { rows, columns } = sizeOf(area);
+    shown.getRange(top, left, rows, columns).activate();
     await scrollTo({ top, left }, { grid: this.grid, sheet });
   }
 
@@ -154,35 +154,22 @@ export class BrowserHost implements WorkbookHost {
     if (table) throw new HostError(say.tableTaken(table), "TableTaken");
   }
 
-  private async putBack(before: IWorkbookData): Promise<void> {
-    await this.workbook.open(before);
-  }
-
   private showSheet(sheetName: string | undefined): void {
     const sheet = sheetName === undefined ? null : this.workbook.facade.getSheetByName(sheetName);
     if (sheet) this.workbook.facade.setActiveSheet(sheet);
   }
 
   private readArea(sheet: Worksheet, area: Area): HostRange {
-    const formulas: (string | number | boolean)[][] = [];
-    const values: HostValue[][] = [];
-    for (let row = area.top; row <= area.bottom; row++) {
-      const cells = columnsOf(area).map((column) => this.reader.valueAt(sheet, row, column));
-      const shown = cells.map((cell) => (isCellError(cell) ? cell.code : (cell ?? null)));
-      values.push(shown);
-      formulas.push(
-        columnsOf(area).map((column, index) => this.reader.formulaAt(sheet, row, column) ?? shown[index] ?? ""),
-      );
-    }
+    const rows = rowsOf(area);
+    const values = rows.map((cells) => cells.map(({ row, column }) => this.reader.shownAt(sheet, row, column)));
+    const formulas = rows.map((cells, down) =>
+      cells.map(({ row, column }, across) => this.reader.formulaAt(sheet, row, column) ?? values[down]?.[across] ?? ""),
+    );
     const first = this.reader.valueAt(sheet, area.top, area.left);
     const message = isCellError(first) ? first.message : undefined;
     const address = sheetAddress(sheet.getName(), area);
     return { address, formulas, values, ...(message !== undefined && { message }) };
   }
-}
-
-function columnsOf({ left, right }: Area): number[] {
-  return Array.from({ length: right - left + 1 }, (_, index) => left + index);
 }
 
 /** Whole rows and columns end where the sheet ends. */

@@ -1,5 +1,5 @@
 import type { ChartPlan, ChartRange } from "../../workbook/plan";
-import { isCellError } from "../../functions/frame/cell";
+import { cellsOf, sizeOf } from "../area";
 import { chartSvg, type ChartSize } from "../chart/chart-svg";
 import type { CellReader } from "../engine/read-cells";
 import type { HostValue } from "../port";
@@ -53,7 +53,8 @@ export class ChartLayer {
     const sheet = this.workbook.facade.getActiveSheet();
     const id = sheet.getSheetId();
     this.chartsOf(id).forEach(({ at }, index) => {
-      const range = sheet.getRange(at.top, at.left, at.bottom - at.top + 1, at.right - at.left + 1);
+      const { rows, columns } = sizeOf(at);
+      const range = sheet.getRange(at.top, at.left, rows, columns);
       const layer = { componentKey: componentName, data: { key: `${id} ${index}` } };
       const added = sheet.addFloatDomToRange(range, layer, {}, `chart-${id}-${index}`);
       if (added) this.shown.push(added);
@@ -72,13 +73,6 @@ export class ChartLayer {
   private read({ sheet, area }: ChartRange): HostValue[] {
     const source = this.workbook.model.getSheetBySheetId(sheet);
     if (!source) return [];
-    const values: HostValue[] = [];
-    for (let row = area.top; row <= area.bottom; row++) {
-      for (let column = area.left; column <= area.right; column++) {
-        const value = this.reader.valueAt(source, row, column) ?? null;
-        values.push(isCellError(value) ? value.code : value);
-      }
-    }
-    return values;
+    return cellsOf(area).map(({ row, column }) => this.reader.shownAt(source, row, column));
   }
 }

@@ -1,6 +1,6 @@
 import { BooleanNumber, type ICellData, type IWorkbookData, type Nullable, type Worksheet } from "@univerjs/core";
 import type { CellPlan, NamePlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
-import { parseAddress } from "../address";
+import { parseSheetAddress } from "../address";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
 import { withSheets } from "./chart-moves";
@@ -109,7 +109,6 @@ function heightsOf(sheet: Worksheet): Record<number, number> {
 /** Names of cells; names that stand for a calculation have no place in a plan. */
 function namePlan(entry: unknown): NamePlan[] {
   const { name, formulaOrRefString, comment } = { name: "", formulaOrRefString: "", comment: "", ...Object(entry) };
-  const parts = parseAddress(String(formulaOrRefString).replace(/^=/, ""));
-  if (parts?.sheet === undefined) return [];
-  return [{ name: String(name), sheet: parts.sheet, area: parts.area, says: String(comment) }];
+  const place = parseSheetAddress(String(formulaOrRefString));
+  return place ? [{ name: String(name), ...place, says: String(comment) }] : [];
 }

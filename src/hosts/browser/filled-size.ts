@@ -1,8 +1,9 @@
 import type { Worksheet } from "@univerjs/core";
+import type { AreaSize } from "../area";
 import type { CellReader } from "../engine/read-cells";
 
 /** Rows and columns up to the last cell that shows something. */
-export function filledSize(sheet: Worksheet, reader: CellReader): { rows: number; columns: number } {
+export function filledSize(sheet: Worksheet, reader: CellReader): AreaSize {
   let [rows, columns] = [0, 0];
   for (let row = 0; row < sheet.getRowCount(); row++) {
     for (let column = 0; column < sheet.getColumnCount(); column++) {

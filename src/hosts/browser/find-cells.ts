@@ -1,6 +1,6 @@
 import type { Worksheet } from "@univerjs/core";
 import type { Area } from "../../workbook/plan";
-import { parseAddress } from "../address";
+import { parseAddress, parseTableColumn, type TableColumn } from "../address";
 import { HostError } from "../port";
 import type { OpenWorkbook } from "./open-workbook";
 import { hostWords } from "../words";
@@ -14,9 +14,8 @@ export interface FoundCells {
 
 /** The cells of an address, with or without a sheet; of a defined name; or of a table column, Table[Column]. */
 export function findCells(workbook: OpenWorkbook, reference: string): FoundCells {
-  const [, table, column] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(reference) ?? [];
-  // Inside the brackets an apostrophe makes the next character an ordinary one.
-  if (table !== undefined && column !== undefined) return columnCells(workbook, table, column.replace(/'(.)/g, "$1"));
+  const inTable = parseTableColumn(reference);
+  if (inTable) return columnCells(workbook, inTable);
   return addressCells(workbook, reference) ?? namedCells(workbook, reference);
 }
 
@@ -36,7 +35,7 @@ function namedCells(workbook: OpenWorkbook, name: string): FoundCells {
   return cells;
 }
 
-function columnCells({ facade, model }: OpenWorkbook, table: string, column: string): FoundCells {
+function columnCells({ facade, model }: OpenWorkbook, { table, column }: TableColumn): FoundCells {
   const found = facade.getTableList().find(({ name }) => same(name, table));
   const sheet = found && model.getSheetBySheetId(found.subUnitId);
   if (!found || !sheet) throw new HostError(say.noTable(table), "NoTable");

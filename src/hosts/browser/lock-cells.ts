@@ -1,10 +1,10 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
-
 import type { StyleName } from "../../workbook/plan";
+import { sizeOf, type CellAt } from "../area";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import { plannedCell } from "./planned-cell";
-import { rectanglesOf, type CellAt } from "./rectangles";
+import { rectanglesOf } from "./rectangles";
 import type { Grid } from "./start-grid";
 import { hostWords } from "../words";
 
@@ -18,9 +18,10 @@ export async function lockComputedCells(grid: Grid, workbook: OpenWorkbook): Pro
 }
 
 async function lockSheet({ api }: Grid, sheet: FWorksheet): Promise<void> {
-  const ranges = rectanglesOf(computedCells(sheet)).map(({ top, left, bottom, right }) =>
-    sheet.getRange(top, left, bottom - top + 1, right - left + 1),
-  );
+  const ranges = rectanglesOf(computedCells(sheet)).map((area) => {
+    const { rows, columns } = sizeOf(area);
+    return sheet.getRange(area.top, area.left, rows, columns);
+  });
   if (ranges.length === 0) return;
   const rules = await sheet
     .getWorksheetPermission()

@@ -7,7 +7,7 @@ import {
   type ShownValue,
   type WorkbookReading,
 } from "../../workbook/findings";
-import { parseAddress } from "../address";
+import { parseSheetAddress } from "../address";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
 
@@ -20,8 +20,8 @@ export function readSheets(workbook: OpenWorkbook, reader: CellReader): Workbook
       .filter((sheet) => !sheet.isSheetHidden())
       .map((sheet) => sheetReading(sheet, workbook, reader)),
     names: facade.getDefinedNames().flatMap((name) => {
-      const place = parseAddress(name.getFormulaOrRefString().replace(/^=/, ""));
-      return place?.sheet === undefined ? [] : [{ name: name.getName(), sheet: place.sheet, area: place.area }];
+      const place = parseSheetAddress(name.getFormulaOrRefString());
+      return place ? [{ name: name.getName(), ...place }] : [];
     }),
     cutShort: [],
   };

@@ -1,9 +1,5 @@
 import type { Area } from "../../workbook/plan";
-
-export interface CellAt {
-  readonly row: number;
-  readonly column: number;
-}
+import type { CellAt } from "../area";
 
 /** The fewest easy rectangles that cover these cells and no others: runs along rows, joined downwards. */
 export function rectanglesOf(cells: readonly CellAt[]): Area[] {

@@ -1,6 +1,7 @@
 import { BooleanNumber, CellValueType, generateRandomId, type ICellData, type Worksheet } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { areaAddress, sheetAddress } from "../address";
+import { areaFrom, cellsOf } from "../area";
 import type { CellReader } from "../engine/read-cells";
 import { formatOf } from "../text-format";
 import { HostError, type MayReplace, type WrittenBlock, type WrittenCell } from "../port";
@@ -52,15 +53,14 @@ function sheetOf(block: WrittenBlock, { model }: OpenWorkbook): Worksheet {
 
 function refuseOccupied(block: WrittenBlock, sheet: Worksheet, mayReplace: MayReplace, reader: CellReader): void {
   const { area } = writtenArea(block);
-  for (let row = area.top; row <= area.bottom; row++) {
-    for (let column = area.left; column <= area.right; column++) {
-      const isSpilled = reader.isSpilled(sheet, row, column);
-      const isFormula = isSpilled || reader.formulaAt(sheet, row, column) !== undefined;
-      const kept = { nothing: reader.holdsAnything(sheet, row, column), typedValues: isFormula, formulas: isSpilled };
-      const stays = kept[mayReplace];
-      const address = sheetAddress(sheet.getName(), { top: row, left: column, bottom: row, right: column });
-      if (stays) throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
-    }
+  for (const cell of cellsOf(area)) {
+    const { row, column } = cell;
+    const isSpilled = reader.isSpilled(sheet, row, column);
+    const isFormula = isSpilled || reader.formulaAt(sheet, row, column) !== undefined;
+    const kept = { nothing: reader.holdsAnything(sheet, row, column), typedValues: isFormula, formulas: isSpilled };
+    if (!kept[mayReplace]) continue;
+    const address = sheetAddress(sheet.getName(), areaFrom(cell));
+    throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
   }
 }
 

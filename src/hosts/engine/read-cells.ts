@@ -7,7 +7,10 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+import { isCellError } from "../../functions/frame/cell";
+import type { AreaSize } from "../area";
 import { CalculatedCells, type CalculatedValue } from "../calculated-workbook";
+import type { HostValue } from "../port";
 import { isErrorCode } from "./engine-cells";
 import { namespace } from "./engine-function";
 import type { MessageBook } from "./message-book";
@@ -42,6 +45,12 @@ export class CellReader {
     return message === undefined ? { code: value } : { code: value, message };
   }
 
+  /** What a cell shows, an error as its code. */
+  shownAt(sheet: Worksheet, row: number, column: number): HostValue {
+    const value = this.valueAt(sheet, row, column) ?? null;
+    return isCellError(value) ? value.code : value;
+  }
+
   /** A formula without a function of ours has nothing to say, whatever stood in its cell before. */
   private messageAt(sheet: Worksheet, row: number, column: number, code: string): string | undefined {
     const formula = this.formulaAt(sheet, row, column);
@@ -72,7 +81,7 @@ export class CellReader {
   }
 
   /** Size of what the formula in a cell spills over; undefined where it stays in its cell. */
-  spillAt(sheet: Worksheet, row: number, column: number): { rows: number; columns: number } | undefined {
+  spillAt(sheet: Worksheet, row: number, column: number): AreaSize | undefined {
     const ranges = this.injector.get(FormulaDataModel).getArrayFormulaRange();
     const range = ranges[sheet.getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column];
     if (!range) return undefined;

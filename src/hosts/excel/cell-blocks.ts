@@ -1,4 +1,5 @@
 import type { Area, CellPlan, SheetPlan } from "../../workbook/plan";
+import { cellsOf, sizeOf } from "../area";
 import { typedText } from "./typed-text";
 
 /** What goes into one cell; null leaves it as it is. */
@@ -38,11 +39,11 @@ function blankTotals({ tables, cells }: SheetPlan): CellPlan[] {
   return tables
     .filter(({ totals }) => totals)
     .flatMap(({ area: { left, right, bottom } }) =>
-      Array.from({ length: right - left + 1 }, (_, index) => left + index)
+      cellsOf({ top: bottom, left, bottom, right })
         .filter(
-          (column) => !cells.some((cell) => cell.row === bottom && cell.column === column && holdsSomething(cell)),
+          ({ column }) => !cells.some((cell) => cell.row === bottom && cell.column === column && holdsSomething(cell)),
         )
-        .map((column) => ({ row: bottom, column, content: "", style: "body" as const })),
+        .map((cell) => ({ ...cell, content: "", style: "body" as const })),
     );
 }
 
@@ -58,10 +59,8 @@ function bandsOf(rows: readonly number[]): { first: number; last: number }[] {
 
 function blockOf(cells: readonly CellPlan[]): CellBlock {
   const area = aroundCells(cells);
-  const grid = <T>(): (T | null)[][] =>
-    Array.from({ length: area.bottom - area.top + 1 }, () =>
-      new Array<T | null>(area.right - area.left + 1).fill(null),
-    );
+  const { rows, columns } = sizeOf(area);
+  const grid = <T>(): (T | null)[][] => Array.from({ length: rows }, () => new Array<T | null>(columns).fill(null));
   const formulas = grid<Exclude<Written, null>>();
   const formats = grid<string>();
   for (const { row, column, content, format } of cells) {

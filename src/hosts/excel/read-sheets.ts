@@ -1,6 +1,7 @@
 import type { NameReading, SheetReading, TableReading, WorkbookReading } from "../../workbook/findings";
 import type { Area } from "../../workbook/plan";
-import { areaAddress, parseAddress } from "../address";
+import { areaAddress, parseSheetAddress } from "../address";
+import { areaFrom, sizeOf } from "../area";
 import type { HostValue } from "../port";
 import { withBlanks } from "./read-range";
 import { runExcel } from "./run-excel";
@@ -43,8 +44,8 @@ export function readSheets(): Promise<WorkbookReading> {
 
 function usedSheet({ name, range }: { name: string; range: Excel.Range }): UsedSheet[] {
   if (range.isNullObject) return [];
-  const { rowIndex: top, columnIndex: left, rowCount, columnCount } = range;
-  return [{ name, area: { top, left, bottom: top + rowCount - 1, right: left + columnCount - 1 } }];
+  const { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns } = range;
+  return [{ name, area: areaFrom({ row, column }, { rows, columns }) }];
 }
 
 /** Sheets as far as they fit into what is looked through. */
@@ -52,10 +53,10 @@ function withinLimit(used: readonly UsedSheet[]): { sheets: UsedSheet[]; cutShor
   let left = mostCellsInAll;
   const cutShort: string[] = [];
   const sheets = used.map(({ name, area }) => {
-    const columns = area.right - area.left + 1;
-    const rows = Math.min(area.bottom - area.top + 1, Math.max(1, Math.floor(left / columns)));
+    const { rows: used, columns } = sizeOf(area);
+    const rows = Math.min(used, Math.max(1, Math.floor(left / columns)));
     left -= rows * columns;
-    if (area.top + rows - 1 < area.bottom) cutShort.push(name);
+    if (rows < used) cutShort.push(name);
     return { name, area: { ...area, bottom: area.top + rows - 1 } };
   });
   return { sheets, cutShort };
@@ -63,7 +64,7 @@ function withinLimit(used: readonly UsedSheet[]): { sheets: UsedSheet[]; cutShor
 
 /** Bands of rows, each small enough to be handed over. */
 function partsOf({ name, area }: UsedSheet): UsedSheet[] {
-  const rows = Math.max(1, Math.floor(mostCellsAtOnce / (area.right - area.left + 1)));
+  const rows = Math.max(1, Math.floor(mostCellsAtOnce / sizeOf(area).columns));
   const parts: UsedSheet[] = [];
   for (let top = area.top; top <= area.bottom; top += rows) {
     parts.push({ name, area: { ...area, top, bottom: Math.min(area.bottom, top + rows - 1) } });
@@ -87,8 +88,9 @@ async function readParts(context: Excel.RequestContext, parts: readonly UsedShee
 /** How many of the first parts one request can bring. */
 function fitting(parts: readonly UsedSheet[]): number {
   let cells = 0;
-  const over = parts.findIndex(({ area: { top, left, bottom, right } }) => {
-    cells += (bottom - top + 1) * (right - left + 1);
+  const over = parts.findIndex(({ area }) => {
+    const { rows, columns } = sizeOf(area);
+    cells += rows * columns;
     return cells > mostCellsAtOnce;
   });
   return over < 0 ? parts.length : Math.max(1, over);
@@ -113,14 +115,14 @@ function sheetReading({ name, area }: UsedSheet, parts: readonly Part[], places:
 type PlacedTable = TableReading & { readonly sheet: string };
 
 function tableReading({ name, showTotals }: Excel.Table, address: string): PlacedTable[] {
-  const place = parseAddress(address);
-  return place?.sheet === undefined ? [] : [{ name, sheet: place.sheet, area: place.area, totals: showTotals }];
+  const place = parseSheetAddress(address);
+  return place ? [{ name, ...place, totals: showTotals }] : [];
 }
 
 /** Names of cells; what else a name may stand for is passed over. */
 function nameReadings(names: Excel.NamedItemCollection): NameReading[] {
   return names.items.flatMap(({ name, type, value }): NameReading[] => {
-    const place = type === Excel.NamedItemType.range ? parseAddress(String(value)) : undefined;
-    return place?.sheet === undefined ? [] : [{ name, sheet: place.sheet, area: place.area }];
+    const place = type === Excel.NamedItemType.range ? parseSheetAddress(String(value)) : undefined;
+    return place ? [{ name, ...place }] : [];
   });
 }

@@ -1,5 +1,6 @@
 import type { MayReplace, WrittenBlock, WrittenCell } from "../port";
 import { areaAddress, sheetAddress } from "../address";
+import { areaFrom } from "../area";
 import { inTheWay, writtenArea } from "../written-area";
 import { hostErrorFrom } from "./describe-failure";
 import { formerOf, putBack, rangeIn, type Former } from "./put-back";
@@ -52,8 +53,7 @@ function refuseOccupied(block: WrittenBlock, present: readonly (readonly unknown
     row.forEach((cell, across) => {
       const isFormula = typeof cell === "string" && cell.startsWith("=");
       if (cell === "" || mayReplace === "formulas" || (mayReplace === "typedValues" && !isFormula)) return;
-      const [top, left] = [area.top + down, area.left + across];
-      const one = { top, left, bottom: top, right: left };
+      const one = areaFrom({ row: area.top + down, column: area.left + across });
       const address = sheet === undefined ? areaAddress(one) : sheetAddress(sheet, one);
       throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
     }),

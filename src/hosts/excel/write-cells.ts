@@ -1,7 +1,7 @@
 import type { SheetPlan } from "../../workbook/plan";
 import { cellLooks, fontFamily } from "../../workbook/styles";
-import { columnLetters, sheetPrefix } from "../../workbook/write/address";
-import { areaAddress } from "../address";
+import { sheetPrefix } from "../../workbook/write/address";
+import { areaAddress, cellAddress } from "../address";
 import { cellBlocks } from "./cell-blocks";
 import type { Requests } from "./requests";
 import { hostWords } from "../words";
@@ -15,10 +15,11 @@ export async function writeCells(plan: SheetPlan, requests: Requests): Promise<v
     range.formulas = formulas;
     if (formats) range.numberFormat = formats;
   }
-  for (const { row, column, content, link } of plan.cells) {
+  for (const linked of plan.cells) {
+    const { content, link } = linked;
     if (link === undefined || typeof content !== "string") continue;
     await requests.makeRoom({ steps: 6 });
-    const cell = requests.sheet(plan.name).getRange(`${columnLetters(column)}${row + 1}`);
+    const cell = requests.sheet(plan.name).getRange(cellAddress(linked));
     cell.hyperlink = {
       documentReference: `${sheetPrefix(link)}A1`,
       textToDisplay: content,

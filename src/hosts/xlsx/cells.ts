@@ -1,10 +1,10 @@
 import type { Cell } from "hucre/xlsx";
 import { isCellError } from "../../functions/frame/cell";
 import type { CellPlan, FormulaPlan, SheetPlan } from "../../workbook/plan";
-import { columnLetters } from "../../workbook/write/address";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { cellStyle } from "./cell-styles";
 import { areaAddress, quotedSheet } from "../address";
+import { areaFrom, cellsOf, type CellAt } from "../area";
 import { cellText } from "./package-parts";
 import { maySpill } from "./spills";
 import { storedFormula } from "./stored-formula";
@@ -14,7 +14,7 @@ export type CellMap = Map<string, Partial<Cell>>;
 /** The cells of a sheet with what each of them showed when it was last calculated. */
 export function sheetCells(sheet: SheetPlan, values: CalculatedWorkbook, rangeNames: ReadonlySet<string>): CellMap {
   const cells: CellMap = new Map();
-  for (const cell of sheet.cells) cells.set(keyOf(cell.row, cell.column), oneCell(sheet, cell, values, rangeNames));
+  for (const cell of sheet.cells) cells.set(keyOf(cell), oneCell(sheet, cell, values, rangeNames));
   for (const cell of sheet.cells) {
     if (isFormula(cell.content)) addSpilled(cells, sheet.name, cell, cell.content, values);
   }
@@ -25,12 +25,8 @@ export function isFormula(content: CellPlan["content"]): content is FormulaPlan 
   return typeof content === "object";
 }
 
-/** "B7", rows and columns counted from 0. */
-export function cellAddress(row: number, column: number): string {
-  return `${columnLetters(column)}${row + 1}`;
-}
-
-export function keyOf(row: number, column: number): string {
+/** The key of a cell in a CellMap. */
+export function keyOf({ row, column }: CellAt): string {
   return `${row},${column}`;
 }
 
@@ -54,7 +50,7 @@ function oneCell(
     ...formula,
     formulaType: "array",
     formulaDynamic: true,
-    formulaRef: areaAddress(spillArea(cell, content)),
+    formulaRef: areaAddress(areaFrom(cell, content.spill)),
   };
 }
 
@@ -67,21 +63,15 @@ function addSpilled(
   cells: CellMap,
   sheet: string,
   origin: CellPlan,
-  content: FormulaPlan,
+  { spill }: FormulaPlan,
   values: CalculatedWorkbook,
 ): void {
-  const { top, left, bottom, right } = spillArea(origin, content);
-  for (let row = top; row <= bottom; row++) {
-    for (let column = left; column <= right; column++) {
-      const value = cachedValue(values.valueAt(sheet, row, column));
-      if ((row === top && column === left) || value === undefined) continue;
-      cells.set(keyOf(row, column), { style: cellStyle(origin), ...cells.get(keyOf(row, column)), value });
-    }
+  const [, ...others] = cellsOf(areaFrom(origin, spill));
+  for (const cell of others) {
+    const value = cachedValue(values.valueAt(sheet, cell.row, cell.column));
+    if (value === undefined) continue;
+    cells.set(keyOf(cell), { style: cellStyle(origin), ...cells.get(keyOf(cell)), value });
   }
-}
-
-function spillArea({ row, column }: CellPlan, { spill }: FormulaPlan) {
-  return { top: row, left: column, bottom: row + (spill?.rows ?? 1) - 1, right: column + (spill?.columns ?? 1) - 1 };
 }
 
 function cachedValue(value: CalculatedValue | undefined): number | string | boolean | undefined {

@@ -1,8 +1,9 @@
 import { isCellError } from "../../functions/frame/cell";
 import type { ChartPlan, ChartRange, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { borderColor } from "../../workbook/styles";
+import { cellsOf } from "../area";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
-import { isFormula } from "./cells";
+import { isFormula, keyOf } from "./cells";
 import { hex } from "./cell-styles";
 import { cellText, escapeXml } from "./package-parts";
 
@@ -13,15 +14,8 @@ type Reader = (range: ChartRange) => Point[];
 export function chartReader(plan: WorkbookPlan, values: CalculatedWorkbook): Reader {
   const typed = new Map<string, Map<string, Point>>();
   for (const sheet of plan.sheets) typed.set(sheet.name, typedCells(sheet));
-  return ({ sheet, area }) => {
-    const points: Point[] = [];
-    for (let row = area.top; row <= area.bottom; row++) {
-      for (let column = area.left; column <= area.right; column++) {
-        points.push(values.valueAt(sheet, row, column) ?? typed.get(sheet)?.get(`${row},${column}`));
-      }
-    }
-    return points;
-  };
+  return ({ sheet, area }) =>
+    cellsOf(area).map((cell) => values.valueAt(sheet, cell.row, cell.column) ?? typed.get(sheet)?.get(keyOf(cell)));
 }
 
 /**
@@ -41,8 +35,8 @@ export function finishedChart(xml: string, plan: ChartPlan, read: Reader): strin
 
 function typedCells(sheet: SheetPlan): Map<string, Point> {
   const cells = new Map<string, Point>();
-  for (const { row, column, content } of sheet.cells) {
-    if (content !== undefined && !isFormula(content)) cells.set(`${row},${column}`, content);
+  for (const cell of sheet.cells) {
+    if (cell.content !== undefined && !isFormula(cell.content)) cells.set(keyOf(cell), cell.content);
   }
   return cells;
 }

@@ -45,8 +45,8 @@ function column(characters: number): ColumnDef {
 
 function withNotes(sheet: SheetPlan, cells: CellMap): CellMap {
   const noted: CellMap = new Map(cells);
-  for (const { row, column: col, text } of sheet.notes) {
-    noted.set(keyOf(row, col), { ...noted.get(keyOf(row, col)), comment: { author: noteAuthor, text } });
+  for (const note of sheet.notes) {
+    noted.set(keyOf(note), { ...noted.get(keyOf(note)), comment: { author: noteAuthor, text: note.text } });
   }
   return noted;
 }

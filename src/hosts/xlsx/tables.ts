@@ -1,6 +1,6 @@
 import type { CellPlan, SheetPlan, TablePlan } from "../../workbook/plan";
 import { parseAddress } from "../address";
-import { isFormula } from "./cells";
+import { isFormula, keyOf } from "./cells";
 import { formulaTokens, isCall } from "./formula-tokens";
 import { maySpill } from "./spills";
 import { storedFormula, withoutEquals } from "./stored-formula";
@@ -29,16 +29,16 @@ export interface StoredFormula {
 /** Reads the columns of a table from the cells it covers. */
 export function tableFacts(sheet: SheetPlan, plan: TablePlan, rangeNames: ReadonlySet<string>): TableFacts {
   const { top, left, bottom, right } = plan.area;
-  const cellAt = new Map(sheet.cells.map((cell) => [`${cell.row},${cell.column}`, cell]));
+  const cellAt = new Map(sheet.cells.map((cell) => [keyOf(cell), cell]));
   const lastRow = plan.totals ? bottom - 1 : bottom;
   const columns: TableColumnFacts[] = [];
   for (let column = left; column <= right; column++) {
-    const name = cellAt.get(`${top},${column}`)?.content;
+    const name = cellAt.get(keyOf({ row: top, column }))?.content;
     if (typeof name !== "string")
       throw new Error(`Table ${plan.name} has a column without a heading in ${sheet.name}.`);
-    const rows = range(top + 1, lastRow).map((row) => cellAt.get(`${row},${column}`));
+    const rows = range(top + 1, lastRow).map((row) => cellAt.get(keyOf({ row, column })));
     const rowFormula = sharedFormula(rows, rangeNames);
-    const total = plan.totals ? totalOf(cellAt.get(`${bottom},${column}`), rangeNames) : undefined;
+    const total = plan.totals ? totalOf(cellAt.get(keyOf({ row: bottom, column })), rangeNames) : undefined;
     columns.push({ name, ...(rowFormula ? { rowFormula } : {}), ...(total ? { total } : {}) });
   }
   return { plan, columns };

@@ -5,7 +5,8 @@ import { calculateSample } from "../../../src/build/samples/make-sample";
 import { findOffice, Office } from "../../../src/build/samples/office";
 import { isCellError } from "../../../src/functions/frame/cell";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
-import { cellAddress, isFormula } from "../../../src/hosts/xlsx/cells";
+import { cellAddress } from "../../../src/hosts/address";
+import { isFormula } from "../../../src/hosts/xlsx/cells";
 import { formulaTokens, isCall } from "../../../src/hosts/xlsx/formula-tokens";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
@@ -102,7 +103,7 @@ function compare(
       const theirs = plain(resultOf(found.getWorksheet(name)?.getCell(row + 1, column + 1)));
       if (same(ours, theirs)) continue;
       const [here, there] = [JSON.stringify(ours), JSON.stringify(theirs)];
-      wrong.push(`${name}!${cellAddress(row, column)} ${here}, LibreOffice ${there}: ${content.formula}`);
+      wrong.push(`${name}!${cellAddress({ row, column })} ${here}, LibreOffice ${there}: ${content.formula}`);
     }
   }
   return { compared, wrong };

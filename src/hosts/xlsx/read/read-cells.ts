@@ -1,6 +1,7 @@
 import type { Cell, Sheet } from "hucre/xlsx";
 import type { CellPlan, FormulaPlan, NotePlan } from "../../../workbook/plan";
 import { parseAddress } from "../../address";
+import { cellsOf, sizeOf, type CellAt } from "../../area";
 import { textFormat } from "../../text-format";
 import { keyOf } from "../cells";
 import { lookOf } from "./look-of";
@@ -38,7 +39,7 @@ export function readNotes({ cells = new Map() }: Sheet): NotePlan[] {
   return [...cells].flatMap(([key, { comment }]) => (comment ? [{ ...placeOf(key), text: comment.text }] : []));
 }
 
-function placeOf(key: string): { row: number; column: number } {
+function placeOf(key: string): CellAt {
   const [row = 0, column = 0] = key.split(",").map(Number);
   return { row, column };
 }
@@ -52,7 +53,7 @@ function contentOf(cell: Cell): CellPlan["content"] {
 
 function formulaOf({ formulaRef }: Cell, stored: string): FormulaPlan {
   const area = formulaRef === undefined ? undefined : parseAddress(formulaRef)?.area;
-  const spill = area && { rows: area.bottom - area.top + 1, columns: area.right - area.left + 1 };
+  const spill = area && sizeOf(area);
   return { formula: typedFormula(stored), ...(spill && spill.rows * spill.columns > 1 && { spill }) };
 }
 
@@ -61,9 +62,7 @@ function spilledCells(cells: ReadonlyMap<string, Cell>): ReadonlySet<string> {
   for (const [key, { formulaRef, formulaType }] of cells) {
     const area = formulaRef !== undefined && formulaType === "array" ? parseAddress(formulaRef)?.area : undefined;
     if (!area) continue;
-    for (let row = area.top; row <= area.bottom; row++) {
-      for (let column = area.left; column <= area.right; column++) covered.add(keyOf(row, column));
-    }
+    for (const cell of cellsOf(area)) covered.add(keyOf(cell));
     covered.delete(key);
   }
   return covered;

@@ -1,6 +1,6 @@
 import type { Sheet } from "hucre/xlsx";
 import type { ChartPlan, ChartRange, SeriesLook } from "../../../workbook/plan";
-import { parseAddress } from "../../address";
+import { parseSheetAddress } from "../../address";
 import { seriesDashes } from "../charts";
 import { colorOf } from "./read-rules";
 
@@ -60,8 +60,7 @@ function lookOf({ color, stroke, marker }: Series): SeriesLook | undefined {
 }
 
 function rangeOf(reference: string | undefined): ChartRange | undefined {
-  const found = reference === undefined ? undefined : parseAddress(reference);
-  return found?.sheet === undefined ? undefined : { sheet: found.sheet, area: found.area };
+  return reference === undefined ? undefined : parseSheetAddress(reference);
 }
 
 function placeOf({ anchor }: Chart): ChartPlan["at"] | undefined {

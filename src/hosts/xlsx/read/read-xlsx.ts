@@ -1,6 +1,6 @@
 import { readXlsx as readBook, type Sheet, type Workbook } from "hucre/xlsx";
 import type { NamePlan, PrintPlan, SheetPlan, TablePlan, WorkbookPlan } from "../../../workbook/plan";
-import { parseAddress } from "../../address";
+import { parseAddress, parseSheetAddress } from "../../address";
 import { HostError } from "../../port";
 import { readCells, readNotes } from "./read-cells";
 import { readCharts } from "./read-charts";
@@ -94,9 +94,9 @@ function readPrint({ pageSetup, headerFooter }: Sheet): PrintPlan {
 
 /** Names of cells in the whole workbook; what a spreadsheet keeps under names of its own is left to it. */
 function readName({ name, range, comment, scope }: NonNullable<Workbook["namedRanges"]>[number]): NamePlan[] {
-  const found = parseAddress(range);
-  if (found?.sheet === undefined || scope !== undefined || name.startsWith("_xl")) return [];
-  return [{ name, sheet: found.sheet, area: found.area, says: comment ?? "" }];
+  const place = parseSheetAddress(range);
+  if (!place || scope !== undefined || name.startsWith("_xl")) return [];
+  return [{ name, ...place, says: comment ?? "" }];
 }
 
 function isOurs({ properties }: Workbook, sheets: readonly SheetPlan[]): boolean {
