@@ -1,10 +1,10 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { StyleName } from "../../workbook/plan";
 import { sizeOf, type CellAt } from "../area";
+import { rectanglesOf } from "../rectangles";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf } from "./page-memory";
 import { plannedCell } from "./planned-cell";
-import { rectanglesOf } from "./rectangles";
 import type { Grid } from "./start-grid";
 import { hostWords } from "../words";
 

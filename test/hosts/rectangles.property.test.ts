@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { rectanglesOf } from "../../../src/hosts/browser/rectangles";
+import { rectanglesOf } from "../../src/hosts/rectangles";
 
 // A small sheet: larger ones only repeat its cases.
 const cells = fc.uniqueArray(fc.record({ row: fc.nat(7), column: fc.nat(7) }), {
