@@ -1,6 +1,7 @@
 import { BooleanNumber, type ICellData, type IWorkbookData, type Nullable, type Worksheet } from "@univerjs/core";
 import type { CellPlan, NamePlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { parseSheetAddress } from "../address";
+import { columnCharacters, pointsOf } from "../cell-sizes";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
 import { withSheets } from "./chart-moves";
@@ -94,14 +95,14 @@ function widthsOf(sheet: Worksheet): number[] {
   const { columnData = {}, defaultColumnWidth } = sheet.getConfig();
   const columns = Object.keys(columnData).map(Number);
   const count = columns.length === 0 ? 0 : Math.max(...columns) + 1;
-  return Array.from({ length: count }, (_, column) => ((columnData[column]?.w ?? defaultColumnWidth) - 5) / 7);
+  return Array.from({ length: count }, (_, column) => columnCharacters(columnData[column]?.w ?? defaultColumnWidth));
 }
 
 /** Heights that were set; rows that fit their text stay free to do so. */
 function heightsOf(sheet: Worksheet): Record<number, number> {
   const heights: Record<number, number> = {};
   for (const [row, facts] of Object.entries(sheet.getConfig().rowData)) {
-    if (facts?.h && facts.ia !== BooleanNumber.TRUE) heights[Number(row)] = (facts.h * 72) / 96;
+    if (facts?.h && facts.ia !== BooleanNumber.TRUE) heights[Number(row)] = pointsOf(facts.h);
   }
   return heights;
 }

@@ -9,6 +9,7 @@ import {
   type IWorksheetData,
 } from "@univerjs/core";
 import type { CellPlan, SheetPlan, StyleName, WorkbookPlan } from "../../workbook/plan";
+import { columnPixels, pixelsOf } from "../cell-sizes";
 import { formatOf } from "../text-format";
 import { styleData, styleKey } from "./cell-styles";
 import { namesResource, tablesResource } from "./name-and-table-resources";
@@ -70,12 +71,14 @@ function sheetData(sheet: SheetPlan, id: string, room: SheetRoom): Partial<IWork
     rowCount: Math.max(lastRow + 1 + room.rows, room.atLeastRows),
     columnCount: Math.max(lastColumn + 1 + room.columns, room.atLeastColumns),
     cellData: cellDataOf(sheet.cells),
-    columnData: Object.fromEntries(sheet.columnWidths.map((width, column) => [column, { w: pixelsWide(width) }])),
+    columnData: Object.fromEntries(
+      sheet.columnWidths.map((width, column) => [column, { w: Math.round(columnPixels(width)) }]),
+    ),
     rowData: Object.fromEntries(
-      Object.entries(sheet.rowHeights).map(([row, height]) => [
-        row,
-        { h: pixelsHigh(height), ia: BooleanNumber.FALSE, ah: pixelsHigh(height) },
-      ]),
+      Object.entries(sheet.rowHeights).map(([row, points]) => {
+        const height = Math.round(pixelsOf(points));
+        return [row, { h: height, ia: BooleanNumber.FALSE, ah: height }];
+      }),
     ),
     showGridlines: BooleanNumber.FALSE,
     ...(sheet.tabColor !== undefined && { tabColor: sheet.tabColor }),
@@ -114,15 +117,6 @@ function contentData(content: CellPlan["content"]): ICellData {
   if (typeof content === "boolean") return { v: content ? 1 : 0, t: CellValueType.BOOLEAN };
   if (typeof content === "string") return { v: content, t: CellValueType.STRING };
   return { f: content.formula };
-}
-
-/** Spreadsheets measure columns in digits of the default font: 7 pixels each and 5 for the margins. */
-function pixelsWide(characters: number): number {
-  return Math.round(characters * 7 + 5);
-}
-
-function pixelsHigh(points: number): number {
-  return Math.round((points * 96) / 72);
 }
 
 function freezeOf({ rows, columns }: { readonly rows: number; readonly columns: number }): IFreeze {

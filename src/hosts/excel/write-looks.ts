@@ -1,6 +1,7 @@
 import type { SheetPlan } from "../../workbook/plan";
 import { borderColor, cellLooks, type CellLook } from "../../workbook/styles";
 import { columnLetters } from "../../workbook/write/address";
+import { columnPixels, pointsOf } from "../cell-sizes";
 import type { Requests } from "./requests";
 import { styleAreas, type StyleAreas } from "./style-areas";
 
@@ -64,16 +65,11 @@ function drawEdge(edge: Excel.RangeBorder): void {
 function writeSizes({ columnWidths, rowHeights }: SheetPlan, sheet: Excel.Worksheet): void {
   columnWidths.forEach((characters, column) => {
     const letters = columnLetters(column);
-    sheet.getRange(`${letters}:${letters}`).format.columnWidth = pointsFor(characters);
+    sheet.getRange(`${letters}:${letters}`).format.columnWidth = pointsOf(columnPixels(characters));
   });
   for (const [row, points] of Object.entries(rowHeights)) {
     sheet.getRange(`${Number(row) + 1}:${Number(row) + 1}`).format.rowHeight = points;
   }
-}
-
-/** Width in points of a column of so many characters: 7 pixels a digit and 5 around them, 96 pixels an inch. */
-function pointsFor(characters: number): number {
-  return (characters * 7 + 5) * 0.75;
 }
 
 function freeze({ freeze: still }: SheetPlan, { freezePanes }: Excel.Worksheet): void {

@@ -1,4 +1,5 @@
 import type { NotePlan, SheetPlan } from "../../workbook/plan";
+import { columnPixels, pixelsOf } from "../cell-sizes";
 
 const widthPx = 260;
 const lettersPerLine = 42;
@@ -54,10 +55,10 @@ function heightPx(text: string): number {
 
 function columnPx(sheet: SheetPlan, column: number): number {
   const characters = sheet.columnWidths[column];
-  return characters === undefined ? defaultColumnPx : Math.max(1, Math.round(characters * 7 + 5));
+  return characters === undefined ? defaultColumnPx : Math.max(1, Math.round(columnPixels(characters)));
 }
 
 function rowPx(sheet: SheetPlan, row: number): number {
   const points = sheet.rowHeights[row];
-  return points === undefined ? defaultRowPx : Math.max(1, Math.round((points * 4) / 3));
+  return points === undefined ? defaultRowPx : Math.max(1, Math.round(pixelsOf(points)));
 }

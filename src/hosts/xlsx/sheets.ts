@@ -4,14 +4,13 @@ import { keyOf, type CellMap } from "./cells";
 import { hex } from "./cell-styles";
 import { sheetChart } from "./charts";
 import { areaAddress } from "../address";
+import { columnPixels, digitPixels } from "../cell-sizes";
 import { cellText } from "./package-parts";
 import { conditionalRule } from "./rules";
 import type { TableFacts } from "./tables";
 import { dataValidation } from "./validations";
 
 const noteAuthor = "Loamsheet";
-const digitWidthPx = 7;
-const cellPaddingPx = 5;
 
 /** Everything of a sheet but its print titles and areas, which the workbook holds. */
 export function writeSheet(
@@ -39,8 +38,7 @@ export function writeSheet(
 
 /** The file counts the empty pixels at both sides of a cell into the width of its column. */
 function column(characters: number): ColumnDef {
-  const widthPx = characters * digitWidthPx + cellPaddingPx;
-  return { width: Math.trunc((widthPx / digitWidthPx) * 256) / 256 };
+  return { width: Math.trunc((columnPixels(characters) / digitPixels) * 256) / 256 };
 }
 
 function withNotes(sheet: SheetPlan, cells: CellMap): CellMap {

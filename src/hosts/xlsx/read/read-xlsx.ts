@@ -1,6 +1,8 @@
 import { readXlsx as readBook, type Sheet, type Workbook } from "hucre/xlsx";
+import { namespace } from "../../../functions/frame/formula-text";
 import type { NamePlan, PrintPlan, SheetPlan, TablePlan, WorkbookPlan } from "../../../workbook/plan";
 import { parseAddress, parseSheetAddress } from "../../address";
+import { columnCharacters, digitPixels } from "../../cell-sizes";
 import { HostError } from "../../port";
 import { readCells, readNotes } from "./read-cells";
 import { readCharts } from "./read-charts";
@@ -16,9 +18,6 @@ export interface ReadWorkbook {
   /** In words: "merged cells", "pictures". */
   readonly leftOut: readonly string[];
 }
-
-const digitWidthPx = 7;
-const cellPaddingPx = 5;
 
 /**
  * An .xlsx file of ours as a plan again, with everything typed and changed in it since, in a spreadsheet or here.
@@ -59,7 +58,7 @@ function readSheet(sheet: Sheet): SheetPlan {
   return {
     name: sheet.name,
     ...(tab !== undefined && { tabColor: colorOf(tab) }),
-    columnWidths: (sheet.columns ?? []).map(({ width = 9 }) => (width * digitWidthPx - cellPaddingPx) / digitWidthPx),
+    columnWidths: (sheet.columns ?? []).map(({ width = 9 }) => columnCharacters(width * digitPixels)),
     rowHeights: Object.fromEntries(
       [...(sheet.rowDefs ?? [])].flatMap(([row, { height }]) => (height === undefined ? [] : [[row, height]])),
     ),
@@ -99,10 +98,12 @@ function readName({ name, range, comment, scope }: NonNullable<Workbook["namedRa
   return [{ name, ...place, says: comment ?? "" }];
 }
 
+const ownCall = new RegExp(`\\b${namespace}\\.`);
+
 function isOurs({ properties }: Workbook, sheets: readonly SheetPlan[]): boolean {
   if (properties?.creator === "Loamsheet") return true;
   return sheets.some(({ cells }) =>
-    cells.some(({ content }) => typeof content === "object" && /\bLOAM\./.test(content.formula)),
+    cells.some(({ content }) => typeof content === "object" && ownCall.test(content.formula)),
   );
 }
 
