@@ -1,14 +1,12 @@
 import type { Area, CellPlan, SheetPlan } from "../../workbook/plan";
 import { cellsOf, sizeOf } from "../area";
-import { typedText } from "./typed-text";
-
-/** What goes into one cell; null leaves it as it is. */
-export type Written = number | string | boolean | null;
+import { writtenOf, type Written } from "./written-content";
 
 /** A rectangle of cells written at once. */
 export interface CellBlock {
   readonly area: Area;
-  readonly formulas: Written[][];
+  /** null leaves a cell as it is. */
+  readonly formulas: (Written | null)[][];
   /** Missing when no cell of the block has a number format. */
   readonly formats?: (string | null)[][];
 }
@@ -21,13 +19,6 @@ export function cellBlocks(sheet: SheetPlan): CellBlock[] {
   const cells = [...sheet.cells.filter(holdsSomething), ...blankTotals(sheet)];
   const rows = [...new Set(cells.map(({ row }) => row))].sort((a, b) => a - b);
   return bandsOf(rows).map(({ first, last }) => blockOf(cells.filter(({ row }) => row >= first && row <= last)));
-}
-
-/** A constant or a formula as it is written; text is protected from being read as a date or a number. */
-export function writtenOf(content: CellPlan["content"]): Written {
-  if (content === undefined) return null;
-  if (typeof content === "string") return typedText(content);
-  return typeof content === "object" ? content.formula : content;
 }
 
 function holdsSomething({ content, format }: CellPlan): boolean {
@@ -61,11 +52,11 @@ function blockOf(cells: readonly CellPlan[]): CellBlock {
   const area = aroundCells(cells);
   const { rows, columns } = sizeOf(area);
   const grid = <T>(): (T | null)[][] => Array.from({ length: rows }, () => new Array<T | null>(columns).fill(null));
-  const formulas = grid<Exclude<Written, null>>();
+  const formulas = grid<Written>();
   const formats = grid<string>();
   for (const { row, column, content, format } of cells) {
     const [formulaRow, formatRow] = [formulas[row - area.top], formats[row - area.top]];
-    if (formulaRow) formulaRow[column - area.left] = writtenOf(content);
+    if (formulaRow && content !== undefined) formulaRow[column - area.left] = writtenOf(content);
     if (formatRow && format !== undefined) formatRow[column - area.left] = format;
   }
   return { area, formulas, ...(cells.some(({ format }) => format !== undefined) && { formats }) };

@@ -2,7 +2,7 @@ import type { WorkbookHost } from "../port";
 import { fillWorkbook } from "./fill-workbook";
 import { insertFormula } from "./insert-formula";
 import { excelFacts } from "./excel-facts";
-import { readAddress, readSelection, showAddress } from "./read-range";
+import { readReference, readSelection, showReference } from "./read-range";
 import { readSheets } from "./read-sheets";
 import { runExcel } from "./run-excel";
 import { excelSupports, type Supports } from "./supports";
@@ -18,10 +18,10 @@ export function excelHost(supports: Supports = excelSupports): WorkbookHost {
     fill: (plan, options) => fillWorkbook(plan, options, supports),
     remove: takeAway,
     readSelection,
-    read: readAddress,
+    read: readReference,
     insertFormula,
     write: (blocks, mayReplace) => writeBlocks(blocks, mayReplace, supports),
-    show: showAddress,
+    show: showReference,
     readSheets,
     facts: async () => excelFacts(supports),
     onSelectionChange: (listener) =>

@@ -1,7 +1,8 @@
-import { areaAddress, parseAddress, type SheetArea } from "../address";
 import { HostError } from "../port";
+import { rangeAt } from "./ranges";
 import { runExcel } from "./run-excel";
 import { typedText } from "./typed-text";
+import type { Written } from "./written-content";
 import { hostWords } from "../words";
 
 const say = hostWords.excel;
@@ -10,14 +11,12 @@ const say = hostWords.excel;
 export interface Former {
   /** With its sheet: the one in sight may be another by now. */
   readonly address: string;
-  readonly formulas: readonly (readonly WrittenFormula[])[];
+  readonly formulas: readonly (readonly Written[])[];
 }
-
-type WrittenFormula = string | number | boolean;
 
 /** As it has to be written so that it is again what it was. */
 export function formerOf({ address, formulas, values }: Excel.Range): Former {
-  const again = (formula: unknown, value: unknown): WrittenFormula => {
+  const again = (formula: unknown, value: unknown): Written => {
     if (typeof formula === "number" || typeof formula === "boolean") return formula;
     const text = String(formula);
     return text.startsWith("=") && text !== value ? text : typedText(text);
@@ -55,15 +54,4 @@ function stillChanged(former: readonly Former[]): Promise<Former[]> {
       return range === undefined || JSON.stringify(formerOf(range)) !== JSON.stringify(one);
     });
   });
-}
-
-function rangeAt(address: string, context: Excel.RequestContext): Excel.Range {
-  const found = parseAddress(address);
-  if (!found) throw new Error(`Excel names no address: ${address}`);
-  return rangeIn(found, context);
-}
-
-export function rangeIn({ sheet, area }: SheetArea, { workbook: { worksheets } }: Excel.RequestContext): Excel.Range {
-  const at = sheet === undefined ? worksheets.getActiveWorksheet() : worksheets.getItem(sheet);
-  return at.getRange(areaAddress(area));
 }

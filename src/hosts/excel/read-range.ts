@@ -1,5 +1,5 @@
 import { HostError, type HostRange, type HostValue } from "../port";
-import { areaAddress, parseAddress } from "../address";
+import { rangeAt } from "./ranges";
 import { runExcel } from "./run-excel";
 import { hostWords } from "../words";
 
@@ -11,35 +11,18 @@ export function readSelection(): Promise<HostRange> {
   return runExcel((context) => readRange(context, context.workbook.getSelectedRange()));
 }
 
-/**
- * The cells at an address such as "Fields!B7", on the sheet in sight when it names none; those of a name; or those of a
- * table column such as "Fields[Acres]".
- */
-export function readAddress(address: string): Promise<HostRange> {
-  return runExcel((context) => readRange(context, rangeAt(context, address)));
+export function readReference(reference: string): Promise<HostRange> {
+  return runExcel((context) => readRange(context, rangeAt(reference, context)));
 }
 
-/** Brings the cells at an address in sight and selects them; takes the same addresses as a read. */
-export function showAddress(address: string): Promise<void> {
+/** Brings cells in sight and selects them. */
+export function showReference(reference: string): Promise<void> {
   return runExcel(async (context) => {
-    const range = rangeAt(context, address);
+    const range = rangeAt(reference, context);
     range.worksheet.activate();
     range.select();
     await context.sync();
   });
-}
-
-function rangeAt({ workbook }: Excel.RequestContext, address: string): Excel.Range {
-  const place = parseAddress(address);
-  if (place !== undefined) {
-    const sheet =
-      place.sheet === undefined ? workbook.worksheets.getActiveWorksheet() : workbook.worksheets.getItem(place.sheet);
-    return sheet.getRange(areaAddress(place.area));
-  }
-  const [, table, column] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(address) ?? [];
-  if (table === undefined || column === undefined) return workbook.names.getItem(address).getRange();
-  // Inside the brackets an apostrophe makes the next character an ordinary one.
-  return workbook.tables.getItem(table).columns.getItem(column.replace(/'(.)/g, "$1")).getDataBodyRange();
 }
 
 async function readRange(context: Excel.RequestContext, range: Excel.Range): Promise<HostRange> {

@@ -1,12 +1,13 @@
-import type { MayReplace, WrittenBlock, WrittenCell } from "../port";
+import type { MayReplace, WrittenBlock } from "../port";
 import { areaAddress, sheetAddress } from "../address";
 import { areaFrom } from "../area";
 import { inTheWay, writtenArea } from "../written-area";
 import { hostErrorFrom } from "./describe-failure";
-import { formerOf, putBack, rangeIn, type Former } from "./put-back";
+import { formerOf, putBack, type Former } from "./put-back";
+import { rangeIn } from "./ranges";
 import { runExcel } from "./run-excel";
 import type { Supports } from "./supports";
-import { typedText } from "./typed-text";
+import { writtenOf } from "./written-content";
 
 /**
  * Writes blocks of cells after a look at what stands there: one request to look, one to write. Excel keeps what it did
@@ -21,7 +22,7 @@ export async function writeBlocks(
   try {
     await runExcel(
       async (context) => {
-        const ranges = blocks.map((block) => rangeOf(block, context));
+        const ranges = blocks.map((block) => rangeIn(writtenArea(block), context));
         for (const range of ranges) range.load("address,formulas,values");
         await context.sync();
         ranges.forEach((range, index) => {
@@ -30,7 +31,9 @@ export async function writeBlocks(
         });
         former = ranges.map(formerOf);
         ranges.forEach((range, index) => {
-          range.formulas = (blocks[index]?.rows ?? []).map((row) => row.map(writtenOf));
+          range.formulas = (blocks[index]?.rows ?? []).map((row) =>
+            row.map((cell) => (cell === null ? "" : writtenOf(cell))),
+          );
         });
         await context.sync();
       },
@@ -40,10 +43,6 @@ export async function writeBlocks(
     if (former.length > 0) await putBack(former, hostErrorFrom(failure));
     throw failure;
   }
-}
-
-function rangeOf(block: WrittenBlock, context: Excel.RequestContext): Excel.Range {
-  return rangeIn(writtenArea(block), context);
 }
 
 /** Excel reports a blank cell as empty text; a formula that gives empty text is reported as the formula. */
@@ -58,10 +57,4 @@ function refuseOccupied(block: WrittenBlock, present: readonly (readonly unknown
       throw inTheWay(address, mayReplace === "nothing" ? "something" : "formula");
     }),
   );
-}
-
-function writtenOf(cell: WrittenCell): string | number | boolean {
-  if (cell === null) return "";
-  if (typeof cell === "string") return typedText(cell);
-  return typeof cell === "object" ? cell.formula : cell;
 }

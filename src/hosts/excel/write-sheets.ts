@@ -1,8 +1,8 @@
-import type { SheetPlan, TablePlan, WorkbookPlan } from "../../workbook/plan";
+import type { Area, SheetPlan, TablePlan, WorkbookPlan } from "../../workbook/plan";
 import { cellLooks, fontFamily } from "../../workbook/styles";
 import { areaAddress } from "../address";
-import { writtenOf, type Written } from "./cell-blocks";
 import type { Requests } from "./requests";
+import { writtenOf, type Written } from "./written-content";
 
 /**
  * Adds the sheets with their tables, and the workbook's names: what formulas refer to has to be there before them.
@@ -41,11 +41,12 @@ function addTable({ name, area, totals }: TablePlan, plan: SheetPlan, sheet: Exc
   if (totals) table.showTotals = true;
 }
 
-function rowOf({ cells }: SheetPlan, { top, left, right }: { top: number; left: number; right: number }): Written[] {
-  const row = new Array<Written>(right - left + 1).fill(null);
+/** What stands in the row of an area; null where nothing does. */
+function rowOf({ cells }: SheetPlan, { top, left, right }: Area): (Written | null)[] {
+  const row = new Array<Written | null>(right - left + 1).fill(null);
   for (const cell of cells) {
-    if (cell.row === top && cell.column >= left && cell.column <= right)
-      row[cell.column - left] = writtenOf(cell.content);
+    if (cell.row !== top || cell.column < left || cell.column > right || cell.content === undefined) continue;
+    row[cell.column - left] = writtenOf(cell.content);
   }
   return row;
 }
