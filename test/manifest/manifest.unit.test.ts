@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { namespace } from "../../src/hosts/engine/engine-function";
+import { namespace } from "../../src/functions/frame/formula-text";
 import { iconSizes, signNames } from "../../src/build/icons/write-icons";
 import { developmentUrl } from "../../src/build/manifest";
 import { ribbonViews } from "../../src/hosts/excel/ribbon";

@@ -1,6 +1,6 @@
 import { IFunctionService } from "@univerjs/engine-formula";
 import { allFunctions } from "../../functions";
-import { sheetName } from "../engine/engine-function";
+import { fullName } from "../engine/engine-function";
 import type { HostFacts } from "../port";
 import type { Grid } from "./start-grid";
 import { hostWords } from "../words";
@@ -10,7 +10,7 @@ export function gridFacts({ univer }: Grid): HostFacts {
   const known = univer.__getInjector().get(IFunctionService);
   return {
     program: hostWords.browser.program,
-    functions: allFunctions.filter((fn) => known.hasExecutor(sheetName(fn))).map(({ name }) => name),
+    functions: allFunctions.filter((fn) => known.hasExecutor(fullName(fn))).map(({ name }) => name),
     missing: [],
   };
 }

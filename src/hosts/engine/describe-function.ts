@@ -4,12 +4,12 @@ import type { Argument } from "../../functions/frame/arguments";
 import { isBlank, type CellIn, type Matrix } from "../../functions/frame/cell";
 import type { WorksheetFunction } from "../../functions/frame/declaration";
 import { describeArgument } from "../../functions/frame/metadata";
-import { sheetName } from "./engine-function";
+import { fullName } from "./engine-function";
 
 /** What the grid's autocomplete and argument hints say about a function. */
 export function describeFunction(fn: WorksheetFunction): IFunctionInfo {
   return {
-    functionName: sheetName(fn),
+    functionName: fullName(fn),
     functionType: FunctionType.User,
     abstract: fn.summary,
     description: `${fn.summary} Gives ${fn.returns.says}${fn.returns.unit ? ` (${fn.returns.unit})` : ""}.`,

@@ -1,14 +1,13 @@
 import { BaseFunction, type BaseValueObject } from "@univerjs/engine-formula";
 import { isCellError, type CellOut } from "../../functions/frame/cell";
 import type { WorksheetFunction } from "../../functions/frame/declaration";
+import { namespace } from "../../functions/frame/formula-text";
 import { runFunction } from "../../functions/frame/run";
 import { toEngineValue, toRawArgument } from "./engine-cells";
 import type { MessageBook, RememberedError } from "./message-book";
 
-/** Every worksheet function is called as LOAM.NAME. */
-export const namespace = "LOAM";
-
-export function sheetName(fn: WorksheetFunction): string {
+/** LOAM.NAME, as cells call it. */
+export function fullName(fn: WorksheetFunction): string {
   return `${namespace}.${fn.name}`;
 }
 
@@ -18,7 +17,7 @@ export class EngineFunction extends BaseFunction {
     private readonly declared: WorksheetFunction,
     private readonly messages: MessageBook,
   ) {
-    super(sheetName(declared));
+    super(fullName(declared));
     this.minParams = 0;
     this.maxParams = Object.keys(declared.args).length;
   }

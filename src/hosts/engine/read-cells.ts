@@ -8,11 +8,11 @@ import {
 } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { isCellError } from "../../functions/frame/cell";
+import { namespace } from "../../functions/frame/formula-text";
 import type { AreaSize } from "../area";
 import { CalculatedCells, type CalculatedValue } from "../calculated-workbook";
 import type { HostValue } from "../port";
 import { isErrorCode } from "./engine-cells";
-import { namespace } from "./engine-function";
 import type { MessageBook } from "./message-book";
 
 /** Reads what cells of an open workbook show: values, spilled values and the sentences behind errors. */
