@@ -17,6 +17,7 @@ import {
   type WorkbookHost,
   type WrittenBlock,
 } from "../port";
+import { refuseTaken } from "../refuse-taken";
 import { findCells } from "./find-cells";
 import { gridFacts } from "./grid-facts";
 import type { OpenWorkbook } from "./open-workbook";
@@ -50,7 +51,7 @@ export class BrowserHost implements WorkbookHost {
   }
 
   async fill(plan: WorkbookPlan, { protect, onProgress }: FillOptions): Promise<FillReceipt> {
-    await this.refuseTaken(plan);
+    refuseTaken(plan, await this.taken(), say.taken);
     const before = this.workbook.snapshot();
     const step = async (share: number, doing: string) => {
       onProgress?.({ share, doing });
@@ -141,19 +142,6 @@ export class BrowserHost implements WorkbookHost {
     api.getFormula().calculationResultApplied(listener);
   }
 
-  private async refuseTaken(plan: WorkbookPlan): Promise<void> {
-    const taken = await this.taken();
-    const sheet = clash(plan.sheets, taken.sheets);
-    if (sheet) throw new HostError(say.sheetTaken(sheet), "SheetTaken");
-    const name = clash(plan.names, taken.names);
-    if (name) throw new HostError(say.nameTaken(name), "NameTaken");
-    const table = clash(
-      plan.sheets.flatMap(({ tables }) => tables),
-      taken.tables,
-    );
-    if (table) throw new HostError(say.tableTaken(table), "TableTaken");
-  }
-
   private showSheet(sheetName: string | undefined): void {
     const sheet = sheetName === undefined ? null : this.workbook.facade.getSheetByName(sheetName);
     if (sheet) this.workbook.facade.setActiveSheet(sheet);
@@ -180,11 +168,6 @@ function areaOf({ startRow, endRow, startColumn, endColumn }: IRange, sheet: Wor
     bottom: Number.isFinite(endRow) ? endRow : sheet.getRowCount() - 1,
     right: Number.isFinite(endColumn) ? endColumn : sheet.getColumnCount() - 1,
   };
-}
-
-function clash(planned: readonly { readonly name: string }[], taken: readonly string[]): string | undefined {
-  const used = new Set(taken.map((name) => name.toLowerCase()));
-  return planned.find(({ name }) => used.has(name.toLowerCase()))?.name;
 }
 
 function failed(what: string, thrown: unknown): HostError {

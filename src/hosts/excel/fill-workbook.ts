@@ -1,5 +1,6 @@
 import type { WorkbookPlan } from "../../workbook/plan";
 import { HostError, type FillOptions, type FillReceipt } from "../port";
+import { refuseTaken } from "../refuse-taken";
 import { hostErrorFrom } from "./describe-failure";
 import { Requests } from "./requests";
 import { runExcel } from "./run-excel";
@@ -26,7 +27,7 @@ export async function fillWorkbook(plan: WorkbookPlan, options: FillOptions, sup
     // Excel cannot merge protection into one step of Undo.
     await runExcel(
       async (context) => {
-        await refuseTaken(plan, context);
+        refuseTaken(plan, await readTaken(context), say.taken);
         begun = true;
         await writePlan(plan, options, supports, new Requests(context));
       },
@@ -37,26 +38,6 @@ export async function fillWorkbook(plan: WorkbookPlan, options: FillOptions, sup
     throw failure;
   }
   return { starter: plan.starter, ...added, ...leftOut(plan, supports) };
-}
-
-/** Stops before anything is written when a name of the plan is in the workbook already. */
-async function refuseTaken(plan: WorkbookPlan, context: Excel.RequestContext): Promise<void> {
-  const taken = await readTaken(context);
-  const tables = plan.sheets.flatMap((sheet) => sheet.tables);
-  refuseDouble("sheet", plan.sheets, taken.sheets);
-  refuseDouble("table", tables, [...taken.tables, ...taken.names]);
-  refuseDouble("name", plan.names, [...taken.names, ...taken.tables]);
-}
-
-function refuseDouble(
-  what: keyof typeof say.taken,
-  wanted: readonly { readonly name: string }[],
-  taken: readonly string[],
-): void {
-  const used = new Set(taken.map((name) => name.toLowerCase()));
-  const double = wanted.find(({ name }) => used.has(name.toLowerCase()));
-  if (double === undefined) return;
-  throw new HostError(say.taken[what](double.name), "ItemAlreadyExists");
 }
 
 /** The stages of a fill, one request each unless it would grow too large. */

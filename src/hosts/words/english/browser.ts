@@ -23,9 +23,11 @@ export const browser = {
   notPutIn: "The starter could not be put in, and the workbook is as it was.",
   notTakenAway: "The sheets could not be taken away, and the workbook is as it was.",
   happened: (what: string, detail: string) => `${what} What happened: ${detail}`,
-  sheetTaken: (name: string) => `A sheet named ${name} is already here. Rename it or take it away first.`,
-  nameTaken: (name: string) => `The name ${name} is already used in this workbook.`,
-  tableTaken: (name: string) => `A table named ${name} is already here.`,
+  taken: {
+    sheet: (name: string) => `A sheet named ${name} is already here. Rename it or take it away first.`,
+    table: (name: string) => `A table named ${name} is already here.`,
+    name: (name: string) => `The name ${name} is already used in this workbook.`,
+  },
 
   noCell: "Select a cell for the formula first.",
   cellNotEmpty: (address: string) => `${address} is not empty. Select an empty cell for the formula.`,
