@@ -1,7 +1,7 @@
 import { CommandType, type IMutationInfo } from "@univerjs/core";
 import { adjustRangeOnMutation, type MutationsAffectRange } from "@univerjs/sheets";
 import type { Area, ChartPlan, ChartRange } from "../../workbook/plan";
-import { rangeOf } from "../engine/name-and-table-resources";
+import { areaOf, rangeOf } from "../engine/ranges";
 import type { OpenWorkbook } from "./open-workbook";
 import { memoryOf, withMemory, type PageMemory } from "./page-memory";
 import type { Grid } from "./start-grid";
@@ -57,10 +57,6 @@ export function memoryAfter(memory: PageMemory, mutation: IMutationInfo<Move>): 
     return [sheetId, { ...kept, charts }] as const;
   });
   return changed ? { ...memory, sheets: Object.fromEntries(entries) } : memory;
-}
-
-function areaOf(range: { startRow: number; startColumn: number; endRow: number; endColumn: number }): Area {
-  return { top: range.startRow, left: range.startColumn, bottom: range.endRow, right: range.endColumn };
 }
 
 function same(one: Area, other: Area): boolean {

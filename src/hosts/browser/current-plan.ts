@@ -2,13 +2,14 @@ import { BooleanNumber, type ICellData, type IWorkbookData, type Nullable, type 
 import type { CellPlan, NamePlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { parseSheetAddress } from "../address";
 import { columnCharacters, pointsOf } from "../cell-sizes";
+import { namesPlugin } from "../engine/name-and-table-resources";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
 import { withSheets } from "./chart-moves";
 import { memoryOf, type PageMemory } from "./page-memory";
 import { plannedCell } from "./planned-cell";
 import { notesOf, rulesOf, tablesOf, validationsOf, type SheetResources } from "./plan-from-resources";
-import { namesPlugin, parsed } from "./workbook-parts";
+import { parsed } from "./workbook-parts";
 import { hostWords } from "../words";
 
 /**

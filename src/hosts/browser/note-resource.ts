@@ -1,15 +1,14 @@
 import type { IResources } from "@univerjs/core";
 import type { NotePlan, SheetPlan } from "../../workbook/plan";
+import { sheetResource } from "../engine/sheet-resource";
 
 export const notePlugin = "SHEET_NOTE_PLUGIN";
 
 /** Notes on cells, as the grid stores them in a workbook. */
 export function notesResource(sheets: readonly SheetPlan[], sheetIds: readonly string[]): IResources[number] {
-  const entries = sheets.flatMap((sheet, index) => {
-    const id = sheetIds[index];
-    return id === undefined || sheet.notes.length === 0 ? [] : [[id, notesByCell(sheet.notes, id)]];
-  });
-  return { name: notePlugin, data: JSON.stringify(Object.fromEntries(entries)) };
+  return sheetResource(notePlugin, sheets, sheetIds, ({ notes }, id) =>
+    notes.length === 0 ? undefined : notesByCell(notes, id),
+  );
 }
 
 function notesByCell(notes: readonly NotePlan[], sheetId: string): object {

@@ -1,7 +1,8 @@
 import { DataValidationType } from "@univerjs/core";
 import { deserializeListOptions } from "@univerjs/sheets";
 import type { Area, NotePlan, RulePlan, TablePlan, ValidationPlan } from "../../workbook/plan";
-import { ruleLooks } from "../../workbook/styles";
+import { tablesPlugin } from "../engine/name-and-table-resources";
+import { ruleLookOf } from "../rule-look";
 import { notePlugin } from "./note-resource";
 import { operators, rulePlugin } from "./rule-resource";
 import { validationPlugin } from "./validation-resource";
@@ -23,18 +24,18 @@ function entriesOf(resources: SheetResources, plugin: string, sheetId: string): 
   return resources.get(plugin)?.[sheetId];
 }
 
-function areaOf(range: unknown): Area {
+function areaIn(range: unknown): Area {
   const { startRow, startColumn, endRow, endColumn } = fieldsOf(range);
   return { top: Number(startRow), left: Number(startColumn), bottom: Number(endRow), right: Number(endColumn) };
 }
 
 /** Tables as they stand; a totals row stands under the table in the grid and inside it in a plan. */
 export function tablesOf(resources: SheetResources, sheetId: string): TablePlan[] {
-  const { tables } = fieldsOf(entriesOf(resources, "SHEET_TABLE_PLUGIN", sheetId));
+  const { tables } = fieldsOf(entriesOf(resources, tablesPlugin, sheetId));
   return listOf(tables).map((table) => {
     const { name, range, meta } = fieldsOf(table);
     const totals = fieldsOf(meta)["totals"] === true;
-    const area = areaOf(range);
+    const area = areaIn(range);
     return { name: String(name), area: totals ? { ...area, bottom: area.bottom + 1 } : area, totals };
   });
 }
@@ -51,7 +52,7 @@ export function notesOf(resources: SheetResources, sheetId: string): NotePlan[] 
 export function validationsOf(resources: SheetResources, sheetId: string): ValidationPlan[] {
   return listOf(entriesOf(resources, validationPlugin, sheetId)).flatMap((entry) => {
     const rule = fieldsOf(entry);
-    return listOf(rule["ranges"]).flatMap((range) => validationOf(rule, areaOf(range)));
+    return listOf(rule["ranges"]).flatMap((range) => validationOf(rule, areaIn(range)));
   });
 }
 
@@ -68,11 +69,13 @@ function validationOf(rule: Fields, area: Area): ValidationPlan[] {
   return [{ kind: "between", min, max, whole, ...said }];
 }
 
+const whens = Object.keys(operators) as (keyof typeof operators)[];
+
 /** Conditional formats of the kinds a plan knows; others that a person added in the grid are left out. */
 export function rulesOf(resources: SheetResources, sheetId: string): RulePlan[] {
   return listOf(entriesOf(resources, rulePlugin, sheetId)).flatMap((entry) => {
     const { rule, ranges } = fieldsOf(entry);
-    return listOf(ranges).flatMap((range) => ruleOf(fieldsOf(rule), areaOf(range)));
+    return listOf(ranges).flatMap((range) => ruleOf(fieldsOf(rule), areaIn(range)));
   });
 }
 
@@ -80,10 +83,10 @@ function ruleOf(rule: Fields, area: Area): RulePlan[] {
   const config = rule["config"];
   if (rule["type"] === "dataBar") return [{ kind: "bar", area, color: String(fieldsOf(config)["positiveColor"]) }];
   if (rule["type"] === "colorScale") return scaleOf(listOf(config).map(fieldsOf), area);
-  const look = lookOf(fieldsOf(rule["style"]));
+  const look = ruleLookOf(fieldsOf(fieldsOf(rule["style"])["cl"])["rgb"]);
   if (look === undefined) return [];
   if (rule["subType"] === "formula") return [{ kind: "formula", area, formula: String(rule["value"]), look }];
-  const when = (["below", "above", "atLeast", "atMost"] as const).find((word) => operators[word] === rule["operator"]);
+  const when = whens.find((word) => operators[word] === rule["operator"]);
   if (rule["subType"] !== "number" || when === undefined) return [];
   return [{ kind: "compare", area, when, value: Number(rule["value"]), look }];
 }
@@ -94,9 +97,4 @@ function scaleOf(stops: readonly Fields[], area: Area): RulePlan[] {
   const { type, value } = fieldsOf(middle["value"]);
   const colors = { low: String(low["color"]), middle: String(middle["color"]), high: String(high["color"]) };
   return [{ kind: "scale", area, ...colors, ...(type === "num" && { middleAt: Number(value) }) }];
-}
-
-function lookOf(style: Fields): "good" | "bad" | "attention" | "unseen" | undefined {
-  const color = fieldsOf(style["cl"])["rgb"];
-  return (["good", "bad", "attention", "unseen"] as const).find((look) => ruleLooks[look].color === color);
 }

@@ -8,6 +8,7 @@ import {
   type WorkbookReading,
 } from "../../workbook/findings";
 import { parseSheetAddress } from "../address";
+import { areaOf } from "../engine/ranges";
 import type { CellReader } from "../engine/read-cells";
 import type { OpenWorkbook } from "./open-workbook";
 
@@ -47,12 +48,8 @@ function sheetReading(sheet: Worksheet, { facade }: OpenWorkbook, reader: CellRe
   const tables = facade
     .getTableList()
     .filter(({ subUnitId }) => subUnitId === sheet.getSheetId())
-    .map(({ name, range: { startRow, endRow, startColumn, endColumn } }) => ({
-      name,
-      area: { top: startRow, bottom: endRow, left: startColumn, right: endColumn },
-      // A totals row stands under its table in the grid.
-      totals: false,
-    }));
+    // A totals row stands under its table in the grid.
+    .map(({ name, range }) => ({ name, area: areaOf(range), totals: false }));
   const used = { formulas: formulas.slice(0, lastRow + 1), values: values.slice(0, lastRow + 1) };
   return { name: sheet.getName(), top: 0, left: 0, ...used, tables, messages };
 }

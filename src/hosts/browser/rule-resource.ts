@@ -1,7 +1,8 @@
 import type { IResources } from "@univerjs/core";
-import type { RulePlan, SheetPlan } from "../../workbook/plan";
+import type { RuleLook, RulePlan, SheetPlan } from "../../workbook/plan";
 import { ruleLooks } from "../../workbook/styles";
-import { rangeOf } from "../engine/name-and-table-resources";
+import { rangeOf } from "../engine/ranges";
+import { listed, sheetResource } from "../engine/sheet-resource";
 
 export const rulePlugin = "SHEET_CONDITIONAL_FORMATTING_PLUGIN";
 
@@ -14,13 +15,9 @@ export const operators = {
 
 /** Conditional formats of a plan, as the grid stores them in a workbook. */
 export function rulesResource(sheets: readonly SheetPlan[], sheetIds: readonly string[]): IResources[number] {
-  const entries = sheets.flatMap((sheet, index) => {
-    const id = sheetIds[index];
-    return id === undefined || sheet.rules.length === 0
-      ? []
-      : [[id, sheet.rules.map((rule, n) => ruleData(rule, `${id}-rule-${n}`))]];
-  });
-  return { name: rulePlugin, data: JSON.stringify(Object.fromEntries(entries)) };
+  return sheetResource(rulePlugin, sheets, sheetIds, ({ rules }, id) =>
+    listed(rules, (rule, index) => ruleData(rule, `${id}-rule-${index}`)),
+  );
 }
 
 function ruleData(rule: RulePlan, id: string): object {
@@ -50,7 +47,7 @@ function ruleConfig(rule: RulePlan): object {
   }
 }
 
-function highlight({ look }: { readonly look: keyof typeof ruleLooks }): object {
+function highlight({ look }: { readonly look: RuleLook }): object {
   const { color, fill } = ruleLooks[look];
   return { type: "highlightCell", style: { cl: { rgb: color }, bg: { rgb: fill } } };
 }

@@ -7,18 +7,16 @@ import {
 } from "@univerjs/core";
 import { serializeListOptions } from "@univerjs/sheets";
 import type { SheetPlan, ValidationPlan } from "../../workbook/plan";
-import { rangeOf } from "../engine/name-and-table-resources";
+import { rangeOf } from "../engine/ranges";
+import { listed, sheetResource } from "../engine/sheet-resource";
 
 export const validationPlugin = "SHEET_DATA_VALIDATION_PLUGIN";
 
 /** Entry rules of a plan, as the grid stores them in a workbook. A bad entry is refused, not merely marked. */
 export function validationsResource(sheets: readonly SheetPlan[], sheetIds: readonly string[]): IResources[number] {
-  const entries = sheets.flatMap((sheet, index) => {
-    const id = sheetIds[index];
-    if (id === undefined || sheet.validations.length === 0) return [];
-    return [[id, sheet.validations.map((rule, n) => validationData(rule, `${id}-entry-${n}`))]];
-  });
-  return { name: validationPlugin, data: JSON.stringify(Object.fromEntries(entries)) };
+  return sheetResource(validationPlugin, sheets, sheetIds, ({ validations }, id) =>
+    listed(validations, (rule, index) => validationData(rule, `${id}-entry-${index}`)),
+  );
 }
 
 function validationData(rule: ValidationPlan, uid: string): object {

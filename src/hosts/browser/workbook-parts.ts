@@ -7,6 +7,7 @@ import {
   type IWorkbookData,
 } from "@univerjs/core";
 import type { WorkbookPlan } from "../../workbook/plan";
+import { namesPlugin } from "../engine/name-and-table-resources";
 import { workbookData, type SheetRoom } from "../engine/workbook-data";
 import type { FillReceipt } from "../port";
 import { withSheets } from "./chart-moves";
@@ -155,10 +156,8 @@ function resourceWithout(resource: IResources[number], gone: ReadonlySet<string>
   return { ...resource, data: JSON.stringify(Object.fromEntries(kept)) };
 }
 
-export const namesPlugin = "SHEET_DEFINED_NAME_PLUGIN";
-
 function nameIn(entry: unknown): string {
-  return typeof entry === "object" && entry !== null && "name" in entry ? String(entry.name) : "";
+  return isRecord(entry) && "name" in entry ? String(entry.name) : "";
 }
 
 /** Resources hold one object each, by sheet id or name id: those of the plan stand beside those already there. */
@@ -173,10 +172,10 @@ function mergedResources(before: IResources, added: IResources): IResources {
 }
 
 /** What a resource holds by key; nothing where it keeps something else. */
-export function parsed({ data }: IResources[number]): Record<string, unknown> | undefined {
+export function parsed({ data }: IResources[number]): Readonly<Record<string, unknown>> | undefined {
   if (!data) return undefined;
   const value: unknown = JSON.parse(data);
-  return typeof value === "object" && value !== null && !Array.isArray(value) ? { ...value } : undefined;
+  return isRecord(value) ? value : undefined;
 }
 
 function newSheetIds({ sheets }: IWorkbookData, count: number): string[] {

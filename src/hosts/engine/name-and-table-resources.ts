@@ -1,13 +1,18 @@
 import type { IResources } from "@univerjs/core";
-import type { Area, NamePlan, SheetPlan, TablePlan, WorkbookPlan } from "../../workbook/plan";
+import type { NamePlan, SheetPlan, TablePlan, WorkbookPlan } from "../../workbook/plan";
 import { absoluteAddress } from "../address";
+import { rangeOf } from "./ranges";
+import { listed, sheetResource } from "./sheet-resource";
 
 type Resource = IResources[number];
+
+export const namesPlugin = "SHEET_DEFINED_NAME_PLUGIN";
+export const tablesPlugin = "SHEET_TABLE_PLUGIN";
 
 /** Defined names of a plan, as the engine stores them in a workbook. */
 export function namesResource(plan: Pick<WorkbookPlan, "names">): Resource {
   const names = plan.names.map((name) => [nameId(name), nameData(name)]);
-  return { name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(names)) };
+  return { name: namesPlugin, data: JSON.stringify(Object.fromEntries(names)) };
 }
 
 function nameId({ name }: NamePlan): string {
@@ -26,13 +31,10 @@ function nameData(name: NamePlan) {
 
 /** Tables of a plan, as the engine stores them in a workbook. */
 export function tablesResource(plan: Pick<WorkbookPlan, "sheets">, sheetIds: readonly string[]): Resource {
-  const bySheet: Record<string, object> = {};
-  plan.sheets.forEach((sheet, index) => {
-    const id = sheetIds[index];
-    if (id === undefined || sheet.tables.length === 0) return;
-    bySheet[id] = { tables: sheet.tables.map((table) => tableData(table, sheet)), tableFilteredOutRows: [] };
+  return sheetResource(tablesPlugin, plan.sheets, sheetIds, (sheet) => {
+    const tables = listed(sheet.tables, (table) => tableData(table, sheet));
+    return tables && { tables, tableFilteredOutRows: [] };
   });
-  return { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(bySheet) };
 }
 
 /** The look that keeps a table as the plan coloured it, and its id in the page's grid. */
@@ -69,9 +71,4 @@ function headersOf({ area }: TablePlan, sheet: SheetPlan): string[] {
   const headers: string[] = [];
   for (let column = area.left; column <= area.right; column++) headers.push(texts.get(column) ?? "");
   return headers;
-}
-
-/** An area as the engine writes ranges. */
-export function rangeOf({ top, left, bottom, right }: Area) {
-  return { startRow: top, startColumn: left, endRow: bottom, endColumn: right };
 }

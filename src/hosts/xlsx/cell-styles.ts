@@ -13,6 +13,11 @@ export function opaqueHex(color: string): string {
   return `FF${hex(color)}`;
 }
 
+/** "#rrggbb", from a colour in a file with or without its opacity. */
+export function colorOf(rgb: string): string {
+  return `#${rgb.slice(-6).toLowerCase()}`;
+}
+
 /** The look of a cell in the writer's words. */
 export function cellStyle(cell: CellPlan): CellStyle {
   const look = cellLooks[cell.style];

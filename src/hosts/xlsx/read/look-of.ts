@@ -1,7 +1,7 @@
 import type { CellStyle } from "hucre/xlsx";
 import type { StyleName } from "../../../workbook/plan";
 import { cellLooks } from "../../../workbook/styles";
-import { cellStyle } from "../cell-styles";
+import { cellStyle, colorOf } from "../cell-styles";
 
 const names = Object.keys(cellLooks) as StyleName[];
 
@@ -17,8 +17,8 @@ function signOf({ font, fill, border, alignment }: CellStyle): string {
     font?.size ?? 11,
     font?.bold ?? false,
     font?.italic ?? false,
-    colorOf(font?.color),
-    fill?.type === "pattern" && fill.pattern === "solid" ? colorOf(fill.fgColor) : "",
+    colorIn(font?.color),
+    fill?.type === "pattern" && fill.pattern === "solid" ? colorIn(fill.fgColor) : "",
     border?.top?.style ?? "",
     border?.left?.style ?? "",
     alignment?.horizontal ?? "",
@@ -27,7 +27,6 @@ function signOf({ font, fill, border, alignment }: CellStyle): string {
   ]);
 }
 
-/** The file may put the opacity before a colour. */
-function colorOf(color: { rgb?: string } | undefined): string {
-  return color?.rgb?.slice(-6).toUpperCase() ?? "";
+function colorIn(color: { rgb?: string } | undefined): string {
+  return color?.rgb === undefined ? "" : colorOf(color.rgb);
 }

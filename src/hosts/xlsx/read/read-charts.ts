@@ -1,8 +1,8 @@
 import type { Sheet } from "hucre/xlsx";
 import type { ChartPlan, ChartRange, SeriesLook } from "../../../workbook/plan";
 import { parseSheetAddress } from "../../address";
+import { colorOf } from "../cell-styles";
 import { seriesDashes } from "../charts";
-import { colorOf } from "./read-rules";
 
 type Chart = NonNullable<Sheet["charts"]>[number];
 type Series = NonNullable<Chart["series"]>[number];

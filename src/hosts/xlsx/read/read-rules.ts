@@ -1,11 +1,11 @@
-import type { CellStyle, ConditionalRule, DataValidation } from "hucre/xlsx";
-import type { Area, RuleLook, RulePlan, ValidationPlan } from "../../../workbook/plan";
-import { ruleLooks } from "../../../workbook/styles";
+import type { ConditionalRule, DataValidation } from "hucre/xlsx";
+import type { Area, RulePlan, ValidationPlan } from "../../../workbook/plan";
 import { parseAddress } from "../../address";
+import { ruleLookOf } from "../../rule-look";
+import { colorOf } from "../cell-styles";
 import { operators } from "../rules";
 import { typedFormula } from "./typed-formula";
 
-const looks = Object.keys(ruleLooks) as RuleLook[];
 const whens = Object.keys(operators) as (keyof typeof operators)[];
 
 /** Conditional formats of the kinds a plan knows; others are left out. */
@@ -17,7 +17,8 @@ export function readRules(rules: readonly ConditionalRule[]): RulePlan[] {
 
 function ruleOf(rule: ConditionalRule, area: Area): RulePlan[] {
   const formula = [rule.formula ?? []].flat()[0] ?? "";
-  const look = ruleLookOf(rule.style);
+  const color = rule.style?.font?.color?.rgb;
+  const look = color === undefined ? undefined : ruleLookOf(colorOf(color));
   switch (rule.type) {
     case "expression":
       return look ? [{ kind: "formula", area, formula: typedFormula(formula), look }] : [];
@@ -50,11 +51,6 @@ function scaleOf({ colorScale }: ConditionalRule, area: Area): RulePlan[] {
   ];
 }
 
-function ruleLookOf(style: CellStyle | undefined): RuleLook | undefined {
-  const color = style?.font?.color?.rgb;
-  return color === undefined ? undefined : looks.find((look) => ruleLooks[look].color === colorOf(color));
-}
-
 /** What may be typed where; kinds a plan does not know are left out. */
 export function readValidations(validations: readonly DataValidation[]): ValidationPlan[] {
   return validations.flatMap((one) => areasOf(one.range).flatMap((area) => validationOf(one, area)));
@@ -75,9 +71,4 @@ function validationOf(one: DataValidation, area: Area): ValidationPlan[] {
 /** A rule may stand for several areas, written with spaces between. */
 function areasOf(range: string): Area[] {
   return range.split(/\s+/).flatMap((one) => parseAddress(one)?.area ?? []);
-}
-
-/** "#rrggbb", without the opacity the file may put before it. */
-export function colorOf(rgb: string): string {
-  return `#${rgb.slice(-6).toLowerCase()}`;
 }

@@ -4,9 +4,10 @@ import type { NamePlan, PrintPlan, SheetPlan, TablePlan, WorkbookPlan } from "..
 import { parseAddress, parseSheetAddress } from "../../address";
 import { columnCharacters, digitPixels } from "../../cell-sizes";
 import { HostError } from "../../port";
+import { colorOf } from "../cell-styles";
 import { readCells, readNotes } from "./read-cells";
 import { readCharts } from "./read-charts";
-import { colorOf, readRules, readValidations } from "./read-rules";
+import { readRules, readValidations } from "./read-rules";
 import { damaged, refuseAtSight } from "./refuse-at-sight";
 import { hostWords } from "../../words";
 
