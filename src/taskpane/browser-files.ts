@@ -1,6 +1,6 @@
 import { zipSync } from "fflate";
 import { allFunctions } from "../functions";
-import { workbookFile } from "../hosts/browser/workbook-file";
+import { workbookFile } from "../hosts/browser/kept/workbook-file";
 import { calculate } from "../hosts/engine";
 import type { ClientFiles } from "./pane";
 

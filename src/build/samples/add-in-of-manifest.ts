@@ -1,4 +1,4 @@
-import type { AddIn } from "../../hosts/xlsx/web-extension";
+import type { AddIn } from "../../hosts/xlsx/parts/web-extension";
 
 /** Id and version of the add-in, read from its manifest. */
 export function addInOfManifest(manifest: string): AddIn {

@@ -2,7 +2,7 @@ import { allFunctions } from "../../functions";
 import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
 import { calculate } from "../../hosts/engine";
 import { writeXlsx } from "../../hosts/xlsx/write-xlsx";
-import type { AddIn } from "../../hosts/xlsx/web-extension";
+import type { AddIn } from "../../hosts/xlsx/parts/web-extension";
 import type { WorkbookPlan } from "../../workbook/plan";
 import { defaultChoices, type Starter } from "../../workbook/starters";
 import { makePlan } from "../../workbook/starters/make-plan";

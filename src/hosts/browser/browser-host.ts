@@ -18,14 +18,14 @@ import {
   type WrittenBlock,
 } from "../port";
 import { refuseTaken } from "../refuse-taken";
-import { findCells } from "./find-cells";
-import { gridFacts } from "./grid-facts";
+import { findCells } from "./cells/find-cells";
+import { gridFacts } from "./grid/grid-facts";
 import type { OpenWorkbook } from "./open-workbook";
-import { readSheets } from "./read-sheets";
-import { scrollTo } from "./scroll-to";
-import type { Grid } from "./start-grid";
-import { writeBlocks } from "./write-blocks";
-import { isPristine, withoutFill, withPlan } from "./workbook-parts";
+import { readSheets } from "./cells/read-sheets";
+import { scrollTo } from "./cells/scroll-to";
+import type { Grid } from "./grid/start-grid";
+import { writeBlocks } from "./cells/write-blocks";
+import { isPristine, withoutFill, withPlan } from "./data/workbook-parts";
 import { hostWords } from "../words";
 
 const say = hostWords.browser;

@@ -2,8 +2,8 @@ import { IUndoRedoService, type IWorkbookData, type Workbook } from "@univerjs/c
 import type { FWorkbook } from "@univerjs/sheets/facade";
 import type { MessageBook } from "../engine/message-book";
 import { HostError } from "../port";
-import { memoryOf, withMemory } from "./page-memory";
-import type { Grid } from "./start-grid";
+import { memoryOf, withMemory } from "./data/page-memory";
+import type { Grid } from "./grid/start-grid";
 import { hostWords } from "../words";
 
 /** Kept anew by the grid whenever a workbook opens; from saved data they would pile up. */

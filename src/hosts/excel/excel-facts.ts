@@ -2,7 +2,7 @@ import type { HostFacts } from "../port";
 import { registeredFunctions } from "./register";
 import { canOpenByItself } from "./startup";
 import type { Supports } from "./supports";
-import { canAttachNotes } from "./write-notes";
+import { canAttachNotes } from "./fill/write-notes";
 import { hostWords } from "../words";
 
 const say = hostWords.excel;

@@ -1,14 +1,14 @@
 import type { WorkbookHost } from "../port";
-import { fillWorkbook } from "./fill-workbook";
-import { insertFormula } from "./insert-formula";
+import { fillWorkbook } from "./fill/fill-workbook";
+import { insertFormula } from "./cells/insert-formula";
 import { excelFacts } from "./excel-facts";
-import { readReference, readSelection, showReference } from "./read-range";
-import { readSheets } from "./read-sheets";
+import { readReference, readSelection, showReference } from "./cells/read-range";
+import { readSheets } from "./cells/read-sheets";
 import { runExcel } from "./run-excel";
 import { excelSupports, type Supports } from "./supports";
-import { takeAway } from "./take-away";
-import { readTaken } from "./taken";
-import { writeBlocks } from "./write-blocks";
+import { takeAway } from "./fill/take-away";
+import { readTaken } from "./fill/taken";
+import { writeBlocks } from "./cells/write-blocks";
 
 /** The workbook open in Excel. Formulas it writes need the functions registered, which the page with the pane does. */
 export function excelHost(supports: Supports = excelSupports): WorkbookHost {

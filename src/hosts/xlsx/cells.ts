@@ -5,9 +5,9 @@ import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook
 import { cellStyle } from "./cell-styles";
 import { areaAddress, quotedSheet } from "../address";
 import { areaFrom, cellsOf, type CellAt } from "../area";
-import { cellText } from "./package-parts";
-import { maySpill } from "./spills";
-import { storedFormula } from "./stored-formula";
+import { cellText } from "./parts/package-parts";
+import { maySpill } from "./formulas/spills";
+import { storedFormula } from "./formulas/stored-formula";
 
 export type CellMap = Map<string, Partial<Cell>>;
 

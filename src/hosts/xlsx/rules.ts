@@ -3,7 +3,7 @@ import type { RuleLook, RulePlan } from "../../workbook/plan";
 import { ruleLooks } from "../../workbook/styles";
 import { hex, opaqueHex } from "./cell-styles";
 import { areaAddress } from "../address";
-import { addInFunctionsIn, storedFormula } from "./stored-formula";
+import { addInFunctionsIn, storedFormula } from "./formulas/stored-formula";
 
 export const operators = {
   below: "lessThan",

@@ -5,7 +5,7 @@ import { hex } from "./cell-styles";
 import { sheetChart } from "./charts";
 import { areaAddress } from "../address";
 import { columnPixels, digitPixels } from "../cell-sizes";
-import { cellText } from "./package-parts";
+import { cellText } from "./parts/package-parts";
 import { conditionalRule } from "./rules";
 import type { TableFacts } from "./tables";
 import { dataValidation } from "./validations";

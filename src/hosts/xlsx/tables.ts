@@ -1,9 +1,9 @@
 import type { CellPlan, SheetPlan, TablePlan } from "../../workbook/plan";
 import { parseAddress } from "../address";
 import { isFormula, keyOf } from "./cells";
-import { formulaTokens, isCall } from "./formula-tokens";
-import { maySpill } from "./spills";
-import { storedFormula, withoutEquals } from "./stored-formula";
+import { formulaTokens, isCall } from "./formulas/formula-tokens";
+import { maySpill } from "./formulas/spills";
+import { storedFormula, withoutEquals } from "./formulas/stored-formula";
 
 const fixedCell = /^\$[A-Z]{1,3}\$\d{1,7}$/i;
 

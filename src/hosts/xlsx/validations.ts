@@ -1,7 +1,7 @@
 import type { DataValidation } from "hucre/xlsx";
 import type { ValidationPlan } from "../../workbook/plan";
 import { areaAddress } from "../address";
-import { withoutEquals } from "./stored-formula";
+import { withoutEquals } from "./formulas/stored-formula";
 
 /** Longest texts that spreadsheets open without complaint. */
 const longest = { prompt: 255, refusal: 225, list: 255 } as const;

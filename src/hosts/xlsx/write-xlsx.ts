@@ -3,18 +3,18 @@ import type { SheetPlan, WorkbookPlan } from "../../workbook/plan";
 import { fontFamily } from "../../workbook/styles";
 import type { CalculatedWorkbook } from "../calculated-workbook";
 import { sheetCells } from "./cells";
-import { chartReader, finishedChart } from "./chart-part";
-import { withDataBars } from "./data-bars";
-import { noteDrawing } from "./note-drawing";
-import { changePart, packParts, readParts, type PackageParts } from "./package-parts";
+import { chartReader, finishedChart } from "./parts/chart-part";
+import { withDataBars } from "./parts/data-bars";
+import { noteDrawing } from "./parts/note-drawing";
+import { changePart, packParts, readParts, type PackageParts } from "./parts/package-parts";
 import { writeSheet } from "./sheets";
-import { addInFunctionsIn } from "./stored-formula";
-import { withColumnFormulas } from "./table-part";
+import { addInFunctionsIn } from "./formulas/stored-formula";
+import { withColumnFormulas } from "./parts/table-part";
 import { tableFacts, type TableFacts } from "./tables";
-import { addWebExtension, type AddIn } from "./web-extension";
+import { addWebExtension, type AddIn } from "./parts/web-extension";
 import { namesOfRanges, workbookNames } from "./workbook-names";
-import { settleWorkbook } from "./workbook-part";
-import { withErrorsApart } from "./worksheet-part";
+import { settleWorkbook } from "./parts/workbook-part";
+import { withErrorsApart } from "./parts/worksheet-part";
 
 export interface XlsxOptions {
   /** Locks computed cells, without a password. */

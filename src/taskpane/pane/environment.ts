@@ -1,5 +1,5 @@
 import type { WorkbookHost } from "../../hosts/port";
-import type { PrintedSheet } from "../../hosts/browser/printed-sheet";
+import type { PrintedSheet } from "../../hosts/browser/sheet-views/printed-sheet";
 import type { WorkbookPlan } from "../../workbook/plan";
 import type { View } from "./state";
 

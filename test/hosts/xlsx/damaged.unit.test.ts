@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import fc from "fast-check";
-import { readFile } from "../../../src/hosts/browser/workbook-file";
+import { readFile } from "../../../src/hosts/browser/kept/workbook-file";
 import { HostError } from "../../../src/hosts/port";
 import { readXlsx } from "../../../src/hosts/xlsx/read/read-xlsx";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";

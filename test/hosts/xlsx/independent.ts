@@ -7,7 +7,7 @@ import { isCellError } from "../../../src/functions/frame/cell";
 import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/calculated-workbook";
 import { cellAddress } from "../../../src/hosts/address";
 import { isFormula } from "../../../src/hosts/xlsx/cells";
-import { formulaTokens, isCall } from "../../../src/hosts/xlsx/formula-tokens";
+import { formulaTokens, isCall } from "../../../src/hosts/xlsx/formulas/formula-tokens";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";

@@ -1,7 +1,7 @@
 import { calculateSample } from "../../../src/build/samples/make-sample";
 import { readXlsx } from "../../../src/hosts/xlsx/read/read-xlsx";
-import { typedFormula } from "../../../src/hosts/xlsx/read/typed-formula";
-import { storedFormula } from "../../../src/hosts/xlsx/stored-formula";
+import { typedFormula } from "../../../src/hosts/xlsx/formulas/typed-formula";
+import { storedFormula } from "../../../src/hosts/xlsx/formulas/stored-formula";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";

@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-import type { PrintedCell, PrintedSheet } from "../../../src/hosts/browser/printed-sheet";
+import type { PrintedCell, PrintedSheet } from "../../../src/hosts/browser/sheet-views/printed-sheet";
 import { printPage } from "../../../src/taskpane/pane/overview/print-page";
 
 const cell = (text: string, look?: PrintedCell["look"], isNumber = false): PrintedCell => ({ text, look, isNumber });

@@ -5,7 +5,7 @@ import { cellsOf, sizeOf, type CellAt } from "../../area";
 import { textFormat } from "../../text-format";
 import { keyOf } from "../cells";
 import { lookOf } from "./look-of";
-import { typedFormula } from "./typed-formula";
+import { typedFormula } from "../formulas/typed-formula";
 
 const firstDaySerial = 25_569;
 const dayMilliseconds = 86_400_000;

@@ -4,7 +4,7 @@ import { parseAddress } from "../../address";
 import { ruleLookOf } from "../../rule-look";
 import { colorOf } from "../cell-styles";
 import { operators } from "../rules";
-import { typedFormula } from "./typed-formula";
+import { typedFormula } from "../formulas/typed-formula";
 
 const whens = Object.keys(operators) as (keyof typeof operators)[];
 

@@ -1,4 +1,4 @@
-import type { PrintedCell, PrintedSheet } from "../../../hosts/browser/printed-sheet";
+import type { PrintedCell, PrintedSheet } from "../../../hosts/browser/sheet-views/printed-sheet";
 import { words } from "../../words";
 import { element, type Child } from "../element";
 
