@@ -44,11 +44,7 @@ export function captions(chart: ChartPlan, data: ChartData, size: ChartSize, plo
   const left = leftTitle(chart);
   const under = underTitle(chart);
   return [
-    svgText(fitted(chart.title, size.width - 2 * edge, titleSize), edge, edge + titleSize - 2, {
-      size: titleSize,
-      bold: true,
-      color: "#5a4636",
-    }),
+    chartTitle(chart, size),
     data.series.length > 1 ? legend(chart, data, size) : "",
     left ? svgText(left, edge + 9, middle, { size: labelSize, anchor: "middle", color: quietInk, turn: -90 }) : "",
     under
@@ -59,6 +55,12 @@ export function captions(chart: ChartPlan, data: ChartData, size: ChartSize, plo
         })
       : "",
   ].join("");
+}
+
+/** The title, cut where the chart is too narrow for it. */
+export function chartTitle({ title }: ChartPlan, { width }: ChartSize): string {
+  const look = { size: titleSize, bold: true, color: "#5a4636" };
+  return svgText(fitted(title, width - 2 * edge, titleSize), edge, edge + titleSize - 2, look);
 }
 
 /** In a bar chart the values run along the bottom. */

@@ -1,6 +1,6 @@
 import type { ChartPlan } from "../../workbook/plan";
 import { chartData, numbersOf, type ChartData, type ReadRange } from "./chart-data";
-import type { ChartSize } from "./chart-frame";
+import { chartTitle, type ChartSize } from "./chart-frame";
 import { drawBars, drawScatter, drawUpright } from "./draw-categories";
 import { escaped, quietInk, svgText } from "./svg-text";
 import { hostWords } from "../words";
@@ -40,7 +40,7 @@ function draw(chart: ChartPlan, data: ChartData, size: ChartSize): string {
 function nothingYet(chart: ChartPlan, size: ChartSize): string {
   const middle = size.width / 2;
   return (
-    svgText(chart.title, 12, 25, { size: 15, bold: true, color: "#5a4636" }) +
+    chartTitle(chart, size) +
     svgText(hostWords.cells.nothingToDraw, middle, size.height / 2, {
       size: 12,
       anchor: "middle",

@@ -174,6 +174,15 @@ describe("chartSvg", () => {
     expect(width).toBeGreaterThan(300);
   });
 
+  it("cuts a title that is wider than the chart, with nothing to draw as well", () => {
+    const wide = chart("column", 1, { title: "Income over costs ".repeat(12) });
+    for (const values of [[1, 2, 3], []]) {
+      const [, shown = ""] = /<text[^>]*>([^<]*)</.exec(chartSvg(wide, reader([["a", "b", "c"], values]))) ?? [];
+      expect(shown).toMatch(/^Income over costs .*…$/);
+      expect(shown.length).toBeLessThan(wide.title.length / 2);
+    }
+  });
+
   it("says so when there is nothing to draw", () => {
     expect(chartSvg(chart("column", 1), reader([["a"], [null]]))).toContain("its cells hold no numbers");
   });
