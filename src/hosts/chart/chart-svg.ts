@@ -1,7 +1,9 @@
 import type { ChartPlan } from "../../workbook/plan";
 import { chartData, numbersOf, type ChartData, type ReadRange } from "./chart-data";
 import { chartTitle, type ChartSize } from "./chart-frame";
-import { drawBars, drawScatter, drawUpright } from "./draw-categories";
+import { drawBars } from "./draw-bars";
+import { drawScatter } from "./draw-scatter";
+import { drawUpright } from "./draw-upright";
 import { escaped, quietInk, svgText } from "./svg-text";
 import { hostWords } from "../words";
 
