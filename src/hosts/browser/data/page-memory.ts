@@ -1,5 +1,6 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { ChartPlan, PrintPlan } from "../../../workbook/plan";
+import { isRecord } from "../../is-record";
 
 /** What a plan says about a sheet and the grid has no place for. */
 export interface SheetMemory {
@@ -46,10 +47,6 @@ function isRange(range: unknown): boolean {
 
 function isArea(area: unknown): boolean {
   return isRecord(area) && ["top", "left", "bottom", "right"].every((side) => typeof area[side] === "number");
-}
-
-export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
 export function memoryOf(workbook: Pick<IWorkbookData, "custom">): PageMemory {

@@ -9,10 +9,11 @@ import {
 import type { WorkbookPlan } from "../../../workbook/plan";
 import { namesPlugin } from "../../engine/name-and-table-resources";
 import { workbookData, type SheetRoom } from "../../engine/workbook-data";
+import { isRecord } from "../../is-record";
 import type { FillReceipt } from "../../port";
 import { withSheets } from "../charts/chart-moves";
 import { notesResource } from "./note-resource";
-import { holdsMemory, isRecord, memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
+import { holdsMemory, memoryOf, withMemory, type PageMemory, type SheetMemory } from "./page-memory";
 import { rulesResource } from "./rule-resource";
 import { validationsResource } from "./validation-resource";
 import { hostWords } from "../../words";

@@ -1,6 +1,6 @@
 import { createStore, get, promisifyRequest } from "idb-keyval";
 import type { IWorkbookData } from "@univerjs/core";
-import { isRecord } from "../data/page-memory";
+import { isRecord } from "../../is-record";
 import { titleOf } from "../data/workbook-parts";
 
 /** A workbook kept in this browser, as a list shows it. */

@@ -1,0 +1,4 @@
+/** Whether something read back from a store has named parts; a list has none. */
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
