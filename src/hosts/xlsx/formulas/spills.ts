@@ -1,6 +1,5 @@
-import { namespace } from "../../../functions/frame/formula-text";
 import { formulaTokens, isCall, isMark, type Token } from "./formula-tokens";
-import { withoutEquals } from "./stored-formula";
+import { ownCall, withoutEquals } from "./stored-formula";
 
 /** Argument positions, from 0, in which a native function takes a whole range and still gives one value. */
 const rangeTakers: ReadonlyMap<string, (position: number) => boolean> = new Map([
@@ -30,7 +29,6 @@ const tableMakers = new Set(
 /** Natives that point at a range, most often of one cell. */
 const rangePointers = new Set(["INDEX", "OFFSET", "INDIRECT"]);
 
-const ownCall = new RegExp(`^${namespace}\\.`, "i");
 const oneCellOfATable = /\[#(?:This Row|Headers|Totals)\]|^\[@/i;
 
 /**

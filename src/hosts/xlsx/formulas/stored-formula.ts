@@ -4,7 +4,8 @@ import { storedFunctionName } from "./future-functions";
 
 /** What a spreadsheet puts before the name of an add-in's function when it saves a workbook. */
 const addInPrefix = "_xldudf_";
-const ownCall = new RegExp(`^${namespace}\\.`, "i");
+/** The name of a function of ours, as a person types it. */
+export const ownCall = new RegExp(`^${namespace}\\.`, "i");
 
 /**
  * A formula as the file holds it, from the form a person types: no leading "=", add-in functions as
