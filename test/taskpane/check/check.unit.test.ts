@@ -1,15 +1,19 @@
 /** @jest-environment jsdom */
-import { mountPane } from "../../../src/taskpane/pane";
+import { mountPane, type PaneEnvironment } from "../../../src/taskpane/pane";
 import { todayOf } from "../../../src/taskpane/pane/check/look-over";
 import { FakeHost, type FakeCell } from "../fake-host";
 
 let host: FakeHost;
 
-function open(cells: Readonly<Record<string, FakeCell>>, sheets: readonly string[] = ["Sheet1"]): Promise<void> {
+function open(
+  cells: Readonly<Record<string, FakeCell>>,
+  sheets: readonly string[] = ["Sheet1"],
+  environment: PaneEnvironment = { kind: "excel" },
+): Promise<void> {
   host = new FakeHost({ cells, sheets });
   document.body.innerHTML = "<div id='root'></div>";
   const root = document.getElementById("root");
-  if (root) mountPane(root, host, { kind: "excel" });
+  if (root) mountPane(root, host, environment);
   return press("Check this workbook");
 }
 
@@ -150,6 +154,21 @@ describe("Check this workbook", () => {
       "▲ 2 herbicides, and only group 2 counts.",
       "▲ 2 pairs with yields; 4 is the usual least.",
     ]);
+  });
+
+  it("writes nothing of one workbook into another that is opened after the look", async () => {
+    const unused = async () => undefined;
+    const workbooks = {
+      ...{ list: async () => [], add: unused, open: unused, rename: unused, remove: unused },
+      openFile: async () => ({ title: "", leftOut: [] }),
+    };
+    await open(typedOver, ["Plan"], { kind: "browser", workbooks });
+    await press("Put the formula back into Plan C3");
+    await press("Write the formula");
+    await press("Workbooks");
+    await press("New workbook");
+    expect(() => button("Undo what was written")).toThrow();
+    expect(items()).toEqual([]);
   });
 
   it("shows eight of a kind and the others when asked for", async () => {

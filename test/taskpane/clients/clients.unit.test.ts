@@ -166,3 +166,41 @@ it("says what a list needs where there is none, and puts one in", async () => {
   await until(() => host.fills.length === 1);
   expect(host.fills[0]?.plan.sheets.map(({ name }) => name)).toEqual(["Client list"]);
 });
+
+/** A page that keeps workbooks, and how often a new one was begun. */
+function keptWorkbooks() {
+  const add = jest.fn(async () => undefined);
+  const list = async () => [{ id: "a", title: "Growers", changed: 0, isOpen: true }];
+  const unused = async () => undefined;
+  const openFile = async () => ({ title: "", leftOut: [] });
+  return { add, workbooks: { list, add, open: unused, openFile, rename: unused, remove: unused } };
+}
+
+it("opens no other workbook while budgets are on their way into this one", async () => {
+  const { add, workbooks } = keptWorkbooks();
+  const host = await open([head, ...clientRows(1)], { kind: "browser", workbooks });
+  button(/^Workbooks$/).click();
+  await until(() => page().includes("New workbook"));
+  enter("clients-guide", "IN-MI-OH");
+  let release = (): void => undefined;
+  host.hold = new Promise((done) => (release = done));
+  button(/^Make 1 budget$/).click();
+  await until(() => document.querySelector("progress") !== null);
+  button(/^New workbook$/).click();
+  release();
+  await until(() => document.querySelector(".done") !== null);
+  expect(add).not.toHaveBeenCalled();
+});
+
+it("takes nothing away from a workbook opened after the run", async () => {
+  const { workbooks } = keptWorkbooks();
+  await open([head, ...clientRows(1)], { kind: "browser", workbooks });
+  enter("clients-guide", "IN-MI-OH");
+  button(/^Make 1 budget$/).click();
+  await until(() => document.querySelector(".done") !== null);
+  button(/^Workbooks$/).click();
+  await until(() => page().includes("New workbook"));
+  button(/^New workbook$/).click();
+  await until(() => page().includes("An empty workbook is open."));
+  expect(page()).not.toContain("Remove what was added");
+});

@@ -2,6 +2,7 @@ import { HostError, type FillReceipt } from "../../../hosts/port";
 import { readClientList, type ClientList } from "../../../workbook/starters/client-list/client-records";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
+import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
 import { checkClients } from "./check";
@@ -9,8 +10,7 @@ import type { RunReport } from "./make-clients";
 import { listInUse, type ClientsForm, type ClientsState } from "./state";
 
 const say = words.clients;
-const idle = ({ clients, strip, start }: PaneState): boolean =>
-  clients.run === undefined && !clients.looking && !strip.busy && start.filling === undefined;
+const idle = (state: PaneState): boolean => isIdle(state) && !state.clients.looking;
 
 export const clientIds = {
   guide: "clients-guide",

@@ -3,16 +3,15 @@ import { defaultChoices, starters } from "../../../workbook/starters";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
 import { perform } from "../dispatch";
+import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
-import { forgetFills } from "../workbook-strip/actions";
+import { forgetWorkbook } from "../workbook-strip/actions";
 import { readFarm } from "./farm-figures";
 import { printActions } from "./print-actions";
 import type { OverviewState } from "./state";
 
 const say = words.overview;
-const idle = ({ strip, start, overview }: PaneState): boolean =>
-  !strip.busy && start.filling === undefined && !overview.filling;
 
 function changeOverview(desk: Desk, part: Partial<OverviewState>, focus?: string): void {
   desk.change((state) => ({ ...state, overview: { ...state.overview, ...part } }), focus);
@@ -56,7 +55,7 @@ export const goToSheet: Action = {
 export const showExample: Action = {
   name: "overview.example",
   label: say.showExample,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) => fillExample(desk),
 };
 
@@ -64,7 +63,7 @@ export const showExample: Action = {
 export const showExampleFirst: Action = {
   name: "overview.first",
   label: "",
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk) {
     if (desk.environment.example?.isUntouched()) await fillExample(desk);
   },
@@ -79,7 +78,7 @@ async function fillExample(desk: Desk): Promise<void> {
     await painted();
     const { makePlan } = await import("../../../workbook/starters/make-plan");
     await example.open(makePlan(starter, defaultChoices));
-    forgetFills(desk);
+    forgetWorkbook(desk);
   });
   changeOverview(desk, { filling: false, ...(await figuresNow(desk)) });
   const summary = desk.state().overview.figures?.summarySheet;
@@ -90,7 +89,7 @@ async function fillExample(desk: Desk): Promise<void> {
 export const makeItMine: Action = {
   name: "overview.mine",
   label: say.mine,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) =>
     telling(desk, async () => {
       await addEmpty(desk);
@@ -114,7 +113,7 @@ function ownFigures({ start: { form } }: PaneState) {
 export const emptyWorkbook: Action = {
   name: "overview.empty",
   label: say.empty,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) =>
     telling(desk, async () => {
       await addEmpty(desk);
@@ -127,7 +126,7 @@ async function addEmpty(desk: Desk): Promise<void> {
   const { workbooks } = desk.environment;
   if (!workbooks) return;
   await workbooks.add();
-  forgetFills(desk);
+  forgetWorkbook(desk);
   changeOverview(desk, { figures: null, says: undefined, reading: desk.state().overview.reading + 1 });
 }
 

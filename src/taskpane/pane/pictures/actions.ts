@@ -3,7 +3,7 @@ import type { Picture } from "../../../workbook/pictures/picture";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
 import { readPictures } from "../charts/workbook-pictures";
-import type { PaneState } from "../state";
+import { isIdle } from "../idle";
 import { readSheet } from "../what-if/reading";
 import { changeWhatIf } from "../what-if/change-what-if";
 import { driftPicture, gridPicture, ledgerPicture, tornadoPicture, trialPicture } from "./facts";
@@ -17,9 +17,6 @@ export const pictureIds = {
   question: "picture-question",
 } as const;
 
-const idle = ({ pictures, strip, start, overview }: PaneState): boolean =>
-  pictures.busy === undefined && !strip.busy && start.filling === undefined && !overview.filling;
-
 function changePictures(desk: Desk, part: Partial<PicturesState>, focus?: string): void {
   desk.change((state) => ({ ...state, pictures: { ...state.pictures, ...part } }), focus);
 }
@@ -28,7 +25,7 @@ function changePictures(desk: Desk, part: Partial<PicturesState>, focus?: string
 export const putPicture: Action = {
   name: "pictures.put",
   label: say.put,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk, key) =>
     whileBusy(desk, key, say.putting, async () => {
       const picture = await pictureNow(desk, key);
@@ -61,14 +58,14 @@ async function pictureNow(desk: Desk, key: PictureKey): Promise<Picture | undefi
 export const askTake: Action = {
   name: "pictures.ask",
   label: say.take,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk, asking) => changePictures(desk, { asking, said: undefined }, pictureIds.question),
 };
 
 export const keepPicture: Action = {
   name: "pictures.keep",
   label: say.keep,
-  allowed: idle,
+  allowed: isIdle,
   perform(desk) {
     const { asking } = desk.state().pictures;
     if (asking !== undefined) changePictures(desk, { asking: undefined }, pictureIds.take(asking));
@@ -78,7 +75,7 @@ export const keepPicture: Action = {
 export const takePicture: Action = {
   name: "pictures.take",
   label: say.takeNow,
-  allowed: (state) => idle(state) && state.pictures.asking !== undefined,
+  allowed: (state) => isIdle(state) && state.pictures.asking !== undefined,
   async perform(desk) {
     const { asking: key, added } = desk.state().pictures;
     const receipt = key === undefined ? undefined : lastAdded(desk.state().pictures, key);

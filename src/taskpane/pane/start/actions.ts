@@ -1,7 +1,7 @@
 import { HostError, type FillReceipt } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
-import type { PaneState } from "../state";
+import { isIdle } from "../idle";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
 import { isFarmPart, starterCrops, type StarterChoices } from "../../../workbook/starters";
 import { parted } from "../parts/parted";
@@ -11,7 +11,6 @@ import { starterOf, type CropLine, type StartForm } from "./form";
 import type { Refusal, StartState } from "./state";
 
 const say = words.start;
-const idle = (state: PaneState): boolean => state.start.filling === undefined && !state.strip.busy;
 
 function changeStart(desk: Desk, part: Partial<StartState>, focus?: string): void {
   desk.change((state) => ({ ...state, start: { ...state.start, ...part } }), focus);
@@ -107,7 +106,7 @@ export const goToField: Action = {
 export const fill: Action = {
   name: "start.fill",
   label: say.fill,
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk) {
     const { form } = desk.state().start;
     const checked = checkForm(form);
@@ -149,14 +148,14 @@ async function write(desk: Desk, form: StartForm, choices: StarterChoices): Prom
 export const askRemove: Action = {
   name: "start.ask",
   label: say.remove,
-  allowed: (state) => idle(state) && state.start.receipts.length > 0,
+  allowed: (state) => isIdle(state) && state.start.receipts.length > 0,
   perform: (desk) => changeStart(desk, { asking: true }, fieldIds.question),
 };
 
 export const keepAdded: Action = {
   name: "start.keep",
   label: say.keep,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) => changeStart(desk, { asking: false }, fieldIds.done),
 };
 
@@ -164,7 +163,7 @@ export const keepAdded: Action = {
 export const removeAdded: Action = {
   name: "start.remove",
   label: say.removeNow,
-  allowed: (state) => idle(state) && state.start.asking,
+  allowed: (state) => isIdle(state) && state.start.asking,
   async perform(desk) {
     const receipts = desk.state().start.receipts;
     const last = receipts.at(-1);

@@ -1,13 +1,14 @@
 import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { firstCheck } from "../check/state";
 import type { KeptWorkbooks } from "../environment";
+import { isIdle } from "../idle";
 import { firstPictures } from "../pictures/state";
 import type { PaneState } from "../state";
 import type { StripState } from "./state";
 
 const say = words.strip;
-const idle = (state: PaneState): boolean => !state.strip.busy && state.start.filling === undefined;
 
 function changeStrip(desk: Desk, part: Partial<StripState>, focus?: string): void {
   desk.change((state) => ({ ...state, strip: { ...state.strip, ...part } }), focus);
@@ -17,7 +18,7 @@ function changeStrip(desk: Desk, part: Partial<StripState>, focus?: string): voi
 export const saveFile: Action = {
   name: "strip.save",
   label: say.save,
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk) {
     const save = desk.environment.saveFile;
     if (save) await whileBusy(desk, say.saving, async () => say.saved(await save()));
@@ -28,7 +29,7 @@ export const saveFile: Action = {
 export const toggleShelf: Action = {
   name: "strip.shelf",
   label: say.shelf,
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk) {
     if (desk.state().strip.shelf) return closeShelf.perform(desk, "");
     await withShelf(desk, undefined, async () => undefined, "shelf-heading");
@@ -38,7 +39,7 @@ export const toggleShelf: Action = {
 export const closeShelf: Action = {
   name: "strip.close",
   label: say.shelfClose,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) => changeStrip(desk, { shelf: undefined, removing: undefined }, "strip-shelf"),
 };
 
@@ -46,11 +47,11 @@ export const closeShelf: Action = {
 export const openKept: Action = {
   name: "strip.open",
   label: say.open,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk, id) =>
     withShelf(desk, say.opening, async (kept) => {
       await kept.open(id);
-      forgetFills(desk);
+      forgetWorkbook(desk);
       return say.opened(titleOf(desk.state(), id));
     }),
 };
@@ -59,11 +60,11 @@ export const openKept: Action = {
 export const addWorkbook: Action = {
   name: "strip.add",
   label: say.add,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) =>
     withShelf(desk, say.adding, async (kept) => {
       await kept.add();
-      forgetFills(desk);
+      forgetWorkbook(desk);
       return say.added;
     }),
 };
@@ -72,12 +73,12 @@ export const addWorkbook: Action = {
 export const openFile: Action = {
   name: "strip.file",
   label: say.openFile,
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk, _value, file) {
     if (!file) return;
     await withShelf(desk, say.openingFile, async (kept) => {
       const { title, leftOut } = await kept.openFile(file);
-      forgetFills(desk);
+      forgetWorkbook(desk);
       return say.fileOpened(title, leftOut);
     });
   },
@@ -93,7 +94,7 @@ export const typeTitle: Action = {
 export const renameOpen: Action = {
   name: "strip.rename",
   label: say.renameButton,
-  allowed: idle,
+  allowed: isIdle,
   async perform(desk) {
     const title = desk.state().strip.title.trim();
     if (title === "") return changeStrip(desk, { says: say.nameNeeded }, "shelf-title");
@@ -109,21 +110,21 @@ export const renameOpen: Action = {
 export const askRemove: Action = {
   name: "strip.askRemove",
   label: say.remove,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk, removing) => changeStrip(desk, { removing, says: undefined }, "shelf-question"),
 };
 
 export const keepKept: Action = {
   name: "strip.keep",
   label: say.keep,
-  allowed: idle,
+  allowed: isIdle,
   perform: (desk) => changeStrip(desk, { removing: undefined }, "shelf-heading"),
 };
 
 export const removeKept: Action = {
   name: "strip.remove",
   label: say.removeYes,
-  allowed: (state) => idle(state) && state.strip.removing !== undefined,
+  allowed: (state) => isIdle(state) && state.strip.removing !== undefined,
   async perform(desk) {
     const id = desk.state().strip.removing ?? "";
     const title = titleOf(desk.state(), id);
@@ -157,13 +158,16 @@ async function withShelf(
   if (focus !== undefined) changeStrip(desk, {}, focus);
 }
 
-/** What was added and tried belongs to a workbook that is not open any more. */
-export function forgetFills(desk: Desk): void {
+/** What was added, found and written belongs to a workbook that is not open any more: no way back leads there. */
+export function forgetWorkbook(desk: Desk): void {
   desk.change((state) => ({
     ...state,
     start: { ...state.start, receipts: [], done: undefined, asking: false },
+    clients: { ...state.clients, receipts: [], outcome: undefined, asking: false },
     pictures: firstPictures,
-    whatIf: { ...state.whatIf, workbook: undefined },
+    whatIf: { ...state.whatIf, workbook: undefined, former: undefined, asking: false },
+    // A look that is still under way is at the other workbook.
+    check: { ...firstCheck, look: state.check.look + 1 },
   }));
 }
 
