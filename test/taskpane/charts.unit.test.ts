@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { ledgerPicture } from "../../src/taskpane/pane/charts/ledger";
-import { tenth } from "../../src/taskpane/pane/charts/picture";
-import type { LedgerReading } from "../../src/taskpane/pane/charts/workbook-pictures";
+import { tenth } from "../../src/taskpane/pane/charts/figure";
+import type { LedgerReading } from "../../src/taskpane/pane/tables/ledgers";
 
 it.each([
   [-18.15, "−18.2"],

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
 import { allFunctions } from "../../src/functions";
 import type { Argument } from "../../src/functions/frame/arguments";
-import { readEntry, takesList } from "../../src/taskpane/pane/find/entry";
+import { readEntry, takesList } from "../../src/taskpane/pane/find/form/entry";
 import { mountPane } from "../../src/taskpane/pane";
 import { readNumber } from "../../src/taskpane/pane/parts/read-number";
 import { FakeHost } from "./fake-host";

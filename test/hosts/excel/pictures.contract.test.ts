@@ -1,4 +1,4 @@
-import { readPictures } from "../../../src/taskpane/pane/charts/workbook-pictures";
+import { readPictures } from "../../../src/taskpane/pane/tables/ledgers";
 import { ledgerPicture } from "../../../src/taskpane/pane/pictures/facts";
 import type { Picture } from "../../../src/workbook/pictures/picture";
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";

@@ -1,7 +1,7 @@
 import { allFunctions } from "../../../src/functions";
-import { searchFunctions } from "../../../src/taskpane/pane/find/search";
-import { gatheredWords } from "../../../src/taskpane/pane/find/deep-words";
-import { indexOf, tellingStems } from "../../../src/taskpane/pane/find/search-index";
+import { searchFunctions } from "../../../src/taskpane/pane/find/search/search";
+import { gatheredWords } from "../../../src/taskpane/pane/find/search/deep-words";
+import { indexOf, tellingStems } from "../../../src/taskpane/pane/find/search/search-index";
 import { growerQuestions } from "./grower-questions";
 
 const index = indexOf(allFunctions);

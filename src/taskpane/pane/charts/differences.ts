@@ -1,7 +1,7 @@
 import { marker } from "../../../hosts/chart/marks";
 import { words } from "../../words";
 import { textWidth } from "../../../hosts/chart/svg-text";
-import { acrossScale, bottomAxis, inks, letters, letterSize, lineAt, overLines, pictureFigure, tenth } from "./picture";
+import { acrossScale, bottomAxis, inks, letters, letterSize, lineAt, overLines, pictureFigure, tenth } from "./figure";
 
 const say = words.trial.differences;
 

@@ -3,8 +3,8 @@ import { linearScale } from "../../../hosts/chart/scale";
 import { fitted } from "../../../hosts/chart/svg-text";
 import { words } from "../../words";
 import { numberText } from "../number-text";
-import { bottomAxis, broad, inks, letters, letterSize, lineAt, pictureFigure } from "./picture";
-import type { DriftRow, LedgerReading } from "./workbook-pictures";
+import { bottomAxis, broad, inks, letters, letterSize, lineAt, pictureFigure } from "./figure";
+import type { DriftRow, LedgerReading } from "../tables/ledgers";
 
 const say = words.charts;
 

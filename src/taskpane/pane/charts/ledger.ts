@@ -1,8 +1,8 @@
 import { linearScale } from "../../../hosts/chart/scale";
 import { fitted } from "../../../hosts/chart/svg-text";
 import { words } from "../../words";
-import { box, bottomAxis, broad, hatched, inks, letters, letterSize, pictureFigure, tenth } from "./picture";
-import type { LedgerReading } from "./workbook-pictures";
+import { box, bottomAxis, broad, hatched, inks, letters, letterSize, pictureFigure, tenth } from "./figure";
+import type { LedgerReading } from "../tables/ledgers";
 
 const say = words.charts;
 

@@ -1,6 +1,6 @@
 import { px } from "../../../hosts/chart/svg-text";
 import type { LayoutStrip } from "../../../core/trials/trial-layout";
-import { box, broad, inks, letters, lineAt, pictureFigure } from "./picture";
+import { box, broad, inks, letters, lineAt, pictureFigure } from "./figure";
 
 interface StripMap {
   readonly title: string;

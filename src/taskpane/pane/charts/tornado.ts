@@ -1,7 +1,7 @@
 import { words } from "../../words";
 import type { SwingRange } from "../../../workbook/pictures/picture";
 import { amountText, moneyText } from "../number-text";
-import { acrossScale, bottomAxis, box, hatched, letters, lineAt, overLines, pictureFigure } from "./picture";
+import { acrossScale, bottomAxis, box, hatched, letters, lineAt, overLines, pictureFigure } from "./figure";
 
 const say = words.whatIf;
 

@@ -3,9 +3,9 @@ import { ArrivedError } from "../../../functions/frame/arguments";
 import { HostError } from "../../../hosts/port";
 import { callsToRead, type CallReading, type CellPlace, type WorkbookReading } from "../../../workbook/findings";
 import { cellsWhere, isFormula } from "../../../workbook/findings/sheet-cells";
-import { argumentValue } from "../working/argument-value";
-import { CannotShow } from "../working/cannot-show";
-import { ownCalls, parseFormula, type OwnCall } from "../working/formula";
+import { argumentValue } from "../formula/argument-value";
+import { CannotShow } from "../formula/cannot-show";
+import { ownCalls, parseFormula, type OwnCall } from "../formula/parse-formula";
 import { Snapshot } from "./snapshot";
 
 const wanted = new RegExp(`[._](?:${[...callsToRead].join("|")})\\(`, "i");

@@ -3,9 +3,9 @@ import { isCellError } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
 import { HostError, type HostRange } from "../../../hosts/port";
 import type { CellPlace, ErrorCells, Finding, WorkbookReading } from "../../../workbook/findings";
-import { argumentValue } from "../working/argument-value";
-import { CannotShow } from "../working/cannot-show";
-import { ownCalls, parseFormula, type OwnCall } from "../working/formula";
+import { argumentValue } from "../formula/argument-value";
+import { CannotShow } from "../formula/cannot-show";
+import { ownCalls, parseFormula, type OwnCall } from "../formula/parse-formula";
 import { Snapshot } from "./snapshot";
 
 /** More cells than these nobody reads through; the rest stay with the code they show. */

@@ -4,7 +4,7 @@ import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/sheet-ce
 import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
 import type { Area } from "../../../workbook/plan";
 import { words } from "../../words";
-import type { ReadingHost } from "../working/references";
+import type { ReadingHost } from "../formula/references";
 
 /** A workbook as it was read, answering the questions that the working asks of a host, without going back to it. */
 export class Snapshot implements ReadingHost {

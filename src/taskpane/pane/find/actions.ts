@@ -5,8 +5,8 @@ import { always, type Action, type Desk } from "../action";
 import { headingId } from "../parts/text";
 import { changeFind } from "./change-find";
 import { headingOfSelection } from "./column-heading";
-import { gatheredWords } from "./deep-words";
-import { formActions } from "./form-actions";
+import { gatheredWords } from "./search/deep-words";
+import { formActions } from "./form/form-actions";
 import { withRecent } from "./recent";
 import type { FindState } from "./state";
 

@@ -1,5 +1,5 @@
 import type { Desk } from "../action";
-import type { Entries, Entry } from "./entry";
+import type { Entries, Entry } from "./form/entry";
 import type { FindState } from "./state";
 
 export function changeFind(desk: Desk, part: Partial<FindState>, focus?: string): void {

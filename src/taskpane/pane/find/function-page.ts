@@ -9,8 +9,8 @@ import { publication } from "../parts/citation";
 import { caution, formulaCode, section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { backToList } from "./actions";
-import { answerTable } from "./answer-view";
-import { formView } from "./form-view";
+import { answerTable } from "./form/answer-view";
+import { formView } from "./form/form-view";
 
 const say = words.find;
 

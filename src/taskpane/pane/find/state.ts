@@ -1,6 +1,6 @@
 import type { Family } from "../../../functions/frame/declaration";
-import type { DeepWordsByName } from "./deep-words";
-import type { Entries } from "./entry";
+import type { DeepWordsByName } from "./search/deep-words";
+import type { Entries } from "./form/entry";
 
 export interface FindState {
   /** What the person looks for, as typed. */

@@ -8,8 +8,8 @@ import { viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { clearSearch, rowId, search, searchColumn, showAllFound, showFunction, toggleFamily } from "./actions";
 import { functionPage } from "./function-page";
-import type { Found, SearchResult } from "./search";
-import { searchAll } from "./search-memo";
+import type { Found, SearchResult } from "./search/search";
+import { searchAll } from "./search/search-all";
 
 const say = words.find;
 

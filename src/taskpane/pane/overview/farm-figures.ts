@@ -2,7 +2,7 @@ import { HostError, type HostValue, type TakenNames, type WorkbookHost } from ".
 import { sheetAddress } from "../../../hosts/address";
 import { farmSheets } from "../../../workbook/starters/farm-plan/farm-sheets";
 import { limePlan, potashLedger } from "../../../workbook/starters/farm-plan/headers";
-import { numbered, readTable } from "./read-table";
+import { numbered, readTable } from "../tables/read-table";
 
 /** What the overview needs of a farm plan, as its cells show it now. */
 export interface FarmFigures {

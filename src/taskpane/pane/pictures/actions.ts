@@ -2,7 +2,7 @@ import { HostError } from "../../../hosts/port";
 import type { Picture } from "../../../workbook/pictures/picture";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
-import { readPictures } from "../charts/workbook-pictures";
+import { readPictures } from "../tables/ledgers";
 import { isIdle } from "../idle";
 import { readSheet } from "../what-if/reading";
 import { changeWhatIf } from "../what-if/change-what-if";

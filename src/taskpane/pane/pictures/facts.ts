@@ -9,9 +9,9 @@ import {
   type TriedAcre,
   type TriedFigure,
 } from "../../../workbook/pictures/picture";
-import type { LedgerReading } from "../charts/workbook-pictures";
+import type { LedgerReading } from "../tables/ledgers";
 import { caseFrom, plain, readQuantity, valuesOf } from "../what-if/case";
-import { stepsOf } from "../what-if/picture";
+import { stepsOf } from "../what-if/profit";
 import type { WhatIfState } from "../what-if/state";
 import { rangesOf, swingsOf } from "../what-if/swings";
 import { byListed, factsOf, moneyOf, pairColumns, resultOf } from "../trial/result";

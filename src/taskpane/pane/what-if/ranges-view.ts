@@ -9,7 +9,7 @@ import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { addLine, lineId, removeLine, setLine, setRange } from "./actions";
 import { caseFrom, valuesOf } from "./case";
-import { profitOf } from "./picture";
+import { profitOf } from "./profit";
 import { quantities, quantityFacts, type Quantity } from "./quantities";
 import type { CostLine, WhatIfState } from "./state";
 import { rangeOf, readLine, swingsOf, type End } from "./swings";

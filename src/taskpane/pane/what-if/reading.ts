@@ -1,7 +1,7 @@
 import type { WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
-import { readPictures } from "../charts/workbook-pictures";
+import { readPictures } from "../tables/ledgers";
 import { memoryOf } from "../memory";
 import { changeKept, changeWhatIf, telling } from "./change-what-if";
 import { keptOf } from "./memory";

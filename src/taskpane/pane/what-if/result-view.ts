@@ -5,7 +5,7 @@ import { section } from "../parts/text";
 import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { caseFrom, valuesOf, type Case } from "./case";
-import { gridOf, headings, oddsOf, priceToCover, profitOf, yieldToCover, type Answer, type Grid } from "./picture";
+import { gridOf, headings, oddsOf, priceToCover, profitOf, yieldToCover, type Answer, type Grid } from "./profit";
 import type { WhatIfState } from "./state";
 import { rangesOf } from "./swings";
 

@@ -7,7 +7,7 @@ import { section } from "../parts/text";
 import type { PaneState } from "../state";
 import { keepScenario, nameScenario, removeScenario, useScenario } from "./actions";
 import { caseFrom } from "./case";
-import { profitOf } from "./picture";
+import { profitOf } from "./profit";
 import { quantities, quantityFacts } from "./quantities";
 import { saidAt } from "./said";
 import type { Scenario } from "./state";

@@ -1,5 +1,5 @@
 import type { WrittenBlock } from "../../../hosts/port";
-import type { WorkbookPictures } from "../charts/workbook-pictures";
+import type { WorkbookPictures } from "../tables/ledgers";
 import type { Quantity } from "./quantities";
 
 /** The cell behind a quantity, as it was read. */

@@ -5,7 +5,7 @@ import { numberIn, readNumber, refusalIn } from "../parts/read-number";
 import type { SwingRange, TriedFigure } from "../../../workbook/pictures/picture";
 import type { Swing } from "../charts/tornado";
 import { caseFrom, valuesOf, type Case } from "./case";
-import { profitOf, type Ranges } from "./picture";
+import { profitOf, type Ranges } from "./profit";
 import { quantities, quantityFacts, type Quantity } from "./quantities";
 import type { CostLine, WhatIfState } from "./state";
 

@@ -1,7 +1,7 @@
 import { words } from "../../words";
 import { driftPicture } from "../charts/drift";
 import { ledgerPicture } from "../charts/ledger";
-import type { LedgerReading } from "../charts/workbook-pictures";
+import type { LedgerReading } from "../tables/ledgers";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";

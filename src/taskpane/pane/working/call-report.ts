@@ -6,14 +6,14 @@ import { runFunction } from "../../../functions/frame/run";
 import { HostError, type HostValue } from "../../../hosts/port";
 import { words } from "../../words";
 import { withUnit } from "../number-text";
-import { argumentValue } from "./argument-value";
-import { CannotShow } from "./cannot-show";
-import type { OwnCall } from "./formula";
-import type { Node } from "./native-call";
-import { numberOf } from "./operators";
+import { argumentValue } from "../formula/argument-value";
+import { CannotShow } from "../formula/cannot-show";
+import type { OwnCall } from "../formula/parse-formula";
+import type { Node } from "../formula/native-call";
+import { numberOf } from "../formula/operators";
 import { originOf } from "./origin";
-import { cellCount, firstCell, type Offset } from "./rectangle";
-import type { Reader } from "./references";
+import { cellCount, firstCell, type Offset } from "../formula/rectangle";
+import type { Reader } from "../formula/references";
 
 const say = words.working;
 

@@ -1,9 +1,9 @@
 import { isCallNode, isReferenceNode, isUnaryNode } from "@borgar/fx";
 import { parseAddress } from "../../../hosts/address";
 import { words } from "../../words";
-import { isPlainValue, ownFunction, textOf } from "./formula";
-import type { Node } from "./native-call";
-import { findCells, type Reader } from "./references";
+import { isPlainValue, ownFunction, textOf } from "../formula/parse-formula";
+import type { Node } from "../formula/native-call";
+import { findCells, type Reader } from "../formula/references";
 
 const say = words.working;
 

@@ -2,11 +2,11 @@ import { HostError, type HostRange, type HostValue } from "../../../hosts/port";
 import { asTyped, namesCalled } from "../../../workbook/findings/names-called";
 import { isErrorCode } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
-import { argumentValue } from "./argument-value";
+import { argumentValue } from "../formula/argument-value";
 import { reportCall, type CallReport } from "./call-report";
-import { isBareCall, ownCalls, parseFormula } from "./formula";
-import type { Offset } from "./rectangle";
-import { askingOnce, type Reader, type ReadingHost } from "./references";
+import { isBareCall, ownCalls, parseFormula } from "../formula/parse-formula";
+import type { Offset } from "../formula/rectangle";
+import { askingOnce, type Reader, type ReadingHost } from "../formula/references";
 import { spillParent } from "./spill-parent";
 import { unusedParts } from "./unused-branch";
 

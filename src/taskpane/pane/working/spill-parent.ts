@@ -1,12 +1,12 @@
 import { ArrivedError } from "../../../functions/frame/arguments";
 import { parseAddress, sheetAddress } from "../../../hosts/address";
 import type { HostRange } from "../../../hosts/port";
-import { argumentValue } from "./argument-value";
+import { argumentValue } from "../formula/argument-value";
 import { isSame } from "./call-report";
-import { CannotShow } from "./cannot-show";
-import { ownCalls, parseFormula } from "./formula";
-import { rectangle, type Offset } from "./rectangle";
-import type { Reader } from "./references";
+import { CannotShow } from "../formula/cannot-show";
+import { ownCalls, parseFormula } from "../formula/parse-formula";
+import { rectangle, type Offset } from "../formula/rectangle";
+import type { Reader } from "../formula/references";
 
 /** How far up and to the left the formula of a cell that belongs to a larger answer is looked for. */
 const mostUp = 150;

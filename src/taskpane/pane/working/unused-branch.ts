@@ -1,11 +1,11 @@
 import { isBinaryNode, isCallNode, isUnaryNode, type AstExpression } from "@borgar/fx";
 import { ArrivedError } from "../../../functions/frame/arguments";
 import { isCellError } from "../../../functions/frame/cell";
-import { CannotShow } from "./cannot-show";
-import { nameOf, ownCalls, ownFunction } from "./formula";
-import type { Evaluate, Node } from "./native-call";
-import { isTrue } from "./native-calls";
-import { firstCell } from "./rectangle";
+import { CannotShow } from "../formula/cannot-show";
+import { nameOf, ownCalls, ownFunction } from "../formula/parse-formula";
+import type { Evaluate, Node } from "../formula/native-call";
+import { isTrue } from "../formula/native-calls";
+import { firstCell } from "../formula/rectangle";
 
 /** Calls of ours that the formula leaves aside for this answer. What cannot be told counts as used. */
 export async function unusedParts(node: Node, evaluate: Evaluate): Promise<ReadonlySet<Node>> {

@@ -1,11 +1,11 @@
-import { allFunctions } from "../../../functions";
-import type { RawArgument } from "../../../functions/frame/cell";
-import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { explain } from "../../../functions/frame/explain";
-import { namespace } from "../../../functions/frame/formula-text";
-import type { SheetPlan } from "../../../workbook/plan";
-import { defaultChoices, starters } from "../../../workbook/starters";
-import type { makePlan as makePlanLater } from "../../../workbook/starters/make-plan";
+import { allFunctions } from "../../../../functions";
+import type { RawArgument } from "../../../../functions/frame/cell";
+import type { WorksheetFunction } from "../../../../functions/frame/declaration";
+import { explain } from "../../../../functions/frame/explain";
+import { namespace } from "../../../../functions/frame/formula-text";
+import type { SheetPlan } from "../../../../workbook/plan";
+import { defaultChoices, starters } from "../../../../workbook/starters";
+import type { makePlan as makePlanLater } from "../../../../workbook/starters/make-plan";
 import type { DeepWords } from "./search-index";
 
 type MakePlan = typeof makePlanLater;
@@ -38,7 +38,7 @@ let gathered: Promise<DeepWordsByName> | undefined;
 
 /** Gathered once for the page. */
 export function gatheredWords(): Promise<DeepWordsByName> {
-  gathered ??= import("../../../workbook/starters/make-plan").then(({ makePlan }) => gatherPieces(makePlan));
+  gathered ??= import("../../../../workbook/starters/make-plan").then(({ makePlan }) => gatherPieces(makePlan));
   return gathered;
 }
 

@@ -2,7 +2,7 @@ import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/por
 import { toNumber } from "../../../hosts/chart/chart-data";
 import { phosphateLedger, potashLedger } from "../../../workbook/starters/farm-plan/headers";
 import type { Trade } from "../../../workbook/pictures/picture";
-import { readTable, type ReadTable } from "../overview/read-table";
+import { readTable, type ReadTable } from "./read-table";
 
 /** What the ledgers of the workbook hold, row by row, and where it stands. */
 export interface WorkbookPictures {

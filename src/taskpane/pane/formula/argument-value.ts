@@ -14,7 +14,7 @@ import { parseAddress, sheetAddress } from "../../../hosts/address";
 import { isFormula } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
-import { nameOf, ownFunction, parseFormula } from "./formula";
+import { nameOf, ownFunction, parseFormula } from "./parse-formula";
 import type { Evaluate, Node } from "./native-call";
 import { nativeCalls } from "./native-calls";
 import { binary, unary } from "./operators";

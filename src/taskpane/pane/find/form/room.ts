@@ -1,7 +1,7 @@
-import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
-import type { WorkbookHost } from "../../../hosts/port";
-import type { Area } from "../../../workbook/plan";
-import { words } from "../../words";
+import { areaAddress, parseAddress, sheetAddress } from "../../../../hosts/address";
+import type { WorkbookHost } from "../../../../hosts/port";
+import type { Area } from "../../../../workbook/plan";
+import { words } from "../../../words";
 import { fillsSeveral, type Size } from "./call";
 import type { Entries } from "./entry";
 

@@ -1,14 +1,14 @@
-import type { Argument } from "../../../functions/frame/arguments";
-import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { words } from "../../words";
-import { element, type Child } from "../element";
-import { button } from "../parts/button";
-import { formulaCode, section } from "../parts/text";
-import type { PaneState } from "../state";
+import type { Argument } from "../../../../functions/frame/arguments";
+import type { WorksheetFunction } from "../../../../functions/frame/declaration";
+import { words } from "../../../words";
+import { element, type Child } from "../../element";
+import { button } from "../../parts/button";
+import { formulaCode, section } from "../../parts/text";
+import type { PaneState } from "../../state";
 import { answerView } from "./answer-view";
 import { argumentField, type ArgumentBox } from "./argument-field";
 import { callOf, type Call } from "./call";
-import { entriesOf } from "./change-find";
+import { entriesOf } from "../change-find";
 import { isNeeded } from "./entry";
 import { emptyForm, fillExample, insertCall, toggleMore } from "./form-actions";
 

@@ -1,4 +1,4 @@
-import { allFunctions } from "../../../functions";
+import { allFunctions } from "../../../../functions";
 import type { DeepWordsByName } from "./deep-words";
 import { searchFunctions, type SearchResult } from "./search";
 import { indexOf, type SearchIndex } from "./search-index";

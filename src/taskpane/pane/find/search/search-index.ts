@@ -1,7 +1,7 @@
-import type { Argument } from "../../../functions/frame/arguments";
-import { families, type WorksheetFunction } from "../../../functions/frame/declaration";
-import type { Vocabulary } from "../../../functions/frame/vocabulary";
-import { words } from "../../words";
+import type { Argument } from "../../../../functions/frame/arguments";
+import { families, type WorksheetFunction } from "../../../../functions/frame/declaration";
+import type { Vocabulary } from "../../../../functions/frame/vocabulary";
+import { words } from "../../../words";
 import { stem, wordsIn } from "./stem";
 
 /** Words of one place of a declaration, and how much a word found there tells. */

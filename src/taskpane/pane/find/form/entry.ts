@@ -1,8 +1,8 @@
-import type { Argument, ArgumentFacts } from "../../../functions/frame/arguments";
-import type { CellIn, Matrix, RawArgument } from "../../../functions/frame/cell";
-import { arrayLiteral, literal } from "../../../functions/frame/formula-text";
-import { parseNumber } from "../../../functions/frame/parse-number";
-import { Problem, readerFor } from "../../../functions/frame/reading";
+import type { Argument, ArgumentFacts } from "../../../../functions/frame/arguments";
+import type { CellIn, Matrix, RawArgument } from "../../../../functions/frame/cell";
+import { arrayLiteral, literal } from "../../../../functions/frame/formula-text";
+import { parseNumber } from "../../../../functions/frame/parse-number";
+import { Problem, readerFor } from "../../../../functions/frame/reading";
 import { listedTexts } from "./listed";
 
 /** Cells taken from the sheet, with what they showed then. */

@@ -1,5 +1,5 @@
-import type { CellIn, Matrix } from "../../../functions/frame/cell";
-import type { Vocabulary } from "../../../functions/frame/vocabulary";
+import type { CellIn, Matrix } from "../../../../functions/frame/cell";
+import type { Vocabulary } from "../../../../functions/frame/vocabulary";
 
 /**
  * The values of a list as typed: commas part them, semicolons or new lines part rows. A comma inside a number stands

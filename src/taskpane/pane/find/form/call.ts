@@ -1,8 +1,8 @@
-import type { Argument } from "../../../functions/frame/arguments";
-import type { CellOut, Matrix, RawArgument } from "../../../functions/frame/cell";
-import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { namespace } from "../../../functions/frame/formula-text";
-import { runFunction } from "../../../functions/frame/run";
+import type { Argument } from "../../../../functions/frame/arguments";
+import type { CellOut, Matrix, RawArgument } from "../../../../functions/frame/cell";
+import type { WorksheetFunction } from "../../../../functions/frame/declaration";
+import { namespace } from "../../../../functions/frame/formula-text";
+import { runFunction } from "../../../../functions/frame/run";
 import { isNeeded, readEntry, type Entries, type GivenArgument } from "./entry";
 
 /** A call as the boxes have it now: its formula, and its answer as soon as nothing needed is missing. */

@@ -1,9 +1,9 @@
-import { isCellError, type CellOut, type Matrix } from "../../../functions/frame/cell";
-import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { words } from "../../words";
-import { element, type Child } from "../element";
-import { withUnit } from "../number-text";
-import { sentence } from "../parts/text";
+import { isCellError, type CellOut, type Matrix } from "../../../../functions/frame/cell";
+import type { WorksheetFunction } from "../../../../functions/frame/declaration";
+import { words } from "../../../words";
+import { element, type Child } from "../../element";
+import { withUnit } from "../../number-text";
+import { sentence } from "../../parts/text";
 import { nameInWords } from "./argument-field";
 import { fillsSeveral, sizeOfAnswer, type Call } from "./call";
 

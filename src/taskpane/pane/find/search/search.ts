@@ -1,5 +1,5 @@
-import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { words } from "../../words";
+import type { WorksheetFunction } from "../../../../functions/frame/declaration";
+import { words } from "../../../words";
 import { nearestWord } from "./nearest-word";
 import { idleWords, type Indexed, type Phrase, type SearchIndex } from "./search-index";
 import { stem, wordsIn } from "./stem";
