@@ -1,5 +1,5 @@
 /** @jest-environment jsdom */
-import { ledgerPicture } from "../../src/taskpane/pane/charts/ledger";
+import { ledgerChart } from "../../src/taskpane/pane/charts/ledger";
 import { tenth } from "../../src/taskpane/pane/charts/figure";
 import type { LedgerReading } from "../../src/taskpane/pane/tables/ledgers";
 
@@ -23,7 +23,7 @@ it("draws a bar to the side its sign says, hatched where the field is drawn down
     ],
     drifts: [],
   };
-  const figure = ledgerPicture(reading);
+  const figure = ledgerChart(reading);
   const bars = [...figure.querySelectorAll("svg > rect")].map((bar) => ({
     x: Number(bar.getAttribute("x")),
     width: Number(bar.getAttribute("width")),

@@ -1,4 +1,4 @@
-import { readPictures } from "../../../src/taskpane/pane/tables/ledgers";
+import { readLedgers } from "../../../src/taskpane/pane/tables/ledgers";
 import { ledgerPicture } from "../../../src/taskpane/pane/pictures/facts";
 import type { Picture } from "../../../src/workbook/pictures/picture";
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";
@@ -41,7 +41,7 @@ const contents = (workbook: MemoryWorkbook, name: string) =>
 
 it("reads a ledger in Excel, puts it on a new sheet with its chart, and takes it away without a trace", async () => {
   const { workbook, host, before } = await openExcel();
-  const { ledgers } = await readPictures(host);
+  const ledgers = await readLedgers(host);
   const picture = ledgers.map(ledgerPicture)[0];
   expect(ledgers.map(({ table, balances }) => [table, balances.map(({ perYear }) => perYear)])).toEqual([
     ["PotashLedger", [-31.2, 11.8]],

@@ -13,7 +13,7 @@ const keyAt = [0, 52, 140];
 const colors = ["var(--clay)", inks.good, inks.bad];
 
 /** One line a field: shapes tell the three apart without colour. */
-export function driftPicture({ table, trade, drifts }: LedgerReading): HTMLElement {
+export function driftChart({ table, trade, drifts }: LedgerReading): HTMLElement {
   const values = linearScale(drifts.flatMap(found), 110, broad - 14, false);
   const top = 26;
   const bottom = top + drifts.length * rowHeight;

@@ -10,7 +10,7 @@ const rowHeight = 24;
 const numbersRoom = 40;
 
 /** A bar a field of what is put on less what the crops take; drawn down is hatched, so that it shows without colour. */
-export function ledgerPicture({ table, trade, balances }: LedgerReading): HTMLElement {
+export function ledgerChart({ table, trade, balances }: LedgerReading): HTMLElement {
   const id = `ledger-${table}`;
   const amounts = balances.map(({ perYear }) => perYear);
   const values = linearScale([0, ...amounts], 112, broad - numbersRoom - 6, false);

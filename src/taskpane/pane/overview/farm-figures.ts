@@ -2,7 +2,7 @@ import { HostError, type HostValue, type TakenNames, type WorkbookHost } from ".
 import { sheetAddress } from "../../../hosts/address";
 import { farmSheets } from "../../../workbook/starters/farm-plan/farm-sheets";
 import { limePlan, potashLedger } from "../../../workbook/starters/farm-plan/headers";
-import { numbered, readTable } from "../tables/read-table";
+import { isNumbered, readTable } from "../tables/read-table";
 
 /** What the overview needs of a farm plan, as its cells show it now. */
 export interface FarmFigures {
@@ -63,6 +63,11 @@ async function quietly<Part>(read: () => Promise<Part>, otherwise: Part): Promis
     if (thrown instanceof HostError) return otherwise;
     throw thrown;
   }
+}
+
+/** The name of a table, sheet or cell of ours in this workbook. */
+function numbered(wanted: string, taken: readonly string[]): string | undefined {
+  return taken.find((name) => isNumbered(wanted, name));
 }
 
 async function farmName(host: WorkbookHost, { names }: TakenNames): Promise<string> {

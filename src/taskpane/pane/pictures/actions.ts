@@ -2,7 +2,7 @@ import { HostError } from "../../../hosts/port";
 import type { Picture } from "../../../workbook/pictures/picture";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
-import { readPictures } from "../tables/ledgers";
+import { readLedgers } from "../tables/ledgers";
 import { isIdle } from "../idle";
 import { readSheet } from "../what-if/reading";
 import { changeWhatIf } from "../what-if/change-what-if";
@@ -46,9 +46,9 @@ async function pictureNow(desk: Desk, key: PictureKey): Promise<Picture | undefi
     const { whatIf } = desk.state();
     return key === "grid" ? gridPicture(whatIf) : tornadoPicture(whatIf);
   }
-  const pictures = await readPictures(desk.host);
-  changeWhatIf(desk, { pictures });
-  const of = (kind: string) => pictures.ledgers.find(({ table }) => key === `${kind}-${table}`);
+  const ledgers = await readLedgers(desk.host);
+  changeWhatIf(desk, { ledgers });
+  const of = (kind: string) => ledgers.find(({ table }) => key === `${kind}-${table}`);
   const [ledger, drift] = [of("ledger"), of("drift")];
   if (ledger) return ledgerPicture(ledger);
   return drift && driftPicture(drift);

@@ -2,13 +2,9 @@ import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/por
 import { toNumber } from "../../../hosts/chart/chart-data";
 import { phosphateLedger, potashLedger } from "../../../workbook/starters/farm-plan/headers";
 import type { Trade } from "../../../workbook/pictures/picture";
-import { readTable, type ReadTable } from "./read-table";
+import { isNumbered, readTable, type ReadTable } from "./read-table";
 
-/** What the ledgers of the workbook hold, row by row, and where it stands. */
-export interface WorkbookPictures {
-  readonly ledgers: readonly LedgerReading[];
-}
-
+/** What a ledger of the workbook holds, row by row, and where it stands. */
 export interface LedgerReading {
   /** Name of its table. */
   readonly table: string;
@@ -37,11 +33,11 @@ const ledgers = [
   { trade: "phosphate", headers: phosphateLedger },
 ] as const;
 
-/** Reads the ledgers that are in the workbook; the plain names first, then those of a second plan. */
-export async function readPictures(host: WorkbookHost): Promise<WorkbookPictures> {
+/** Reads the ledgers that are in the workbook, those of a second plan among them. */
+export async function readLedgers(host: WorkbookHost): Promise<readonly LedgerReading[]> {
   const { tables } = await host.taken();
   const found = ledgers.flatMap(({ trade, headers }) =>
-    tables.filter((table) => isOf(headers.table, table)).map((table) => ({ table, trade, headers })),
+    tables.filter((table) => isNumbered(headers.table, table)).map((table) => ({ table, trade, headers })),
   );
   const read = await Promise.all(
     found.map(async ({ table, trade, headers }) => ({
@@ -53,12 +49,7 @@ export async function readPictures(host: WorkbookHost): Promise<WorkbookPictures
       ),
     })),
   );
-  return { ledgers: read.filter(({ balances }) => balances.length > 0) };
-}
-
-/** A second plan of the same workbook has a number behind the names of its tables. */
-function isOf(wanted: string, table: string): boolean {
-  return table.replace(/_?\d+$/, "").toLowerCase() === wanted.toLowerCase();
+  return read.filter(({ balances }) => balances.length > 0);
 }
 
 /** A ledger that was taken apart shows less; the others stay. */

@@ -50,8 +50,7 @@ export async function readTable<Column extends string>(
   };
 }
 
-/** The name of a table or sheet of ours in this workbook, whatever number it was given there. */
-export function numbered(wanted: string, taken: readonly string[]): string | undefined {
-  const own = wanted.toLowerCase();
-  return taken.find((name) => name.toLowerCase().replace(/[ _]?\d+$/, "") === own);
+/** Whether a name in the workbook is one of ours, be it with the number that a second plan gives it. */
+export function isNumbered(wanted: string, name: string): boolean {
+  return name.toLowerCase().replace(/[ _]?\d+$/, "") === wanted.toLowerCase();
 }

@@ -1,7 +1,7 @@
 import type { WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
 import { always, type Action, type Desk } from "../action";
-import { readPictures } from "../tables/ledgers";
+import { readLedgers } from "../tables/ledgers";
 import { memoryOf } from "../memory";
 import { changeKept, changeWhatIf, telling } from "./change-what-if";
 import { keptOf } from "./memory";
@@ -31,7 +31,7 @@ export const readSheet: Action = {
         ...read,
         workbook,
         kept: sameBook ? desk.state().whatIf.kept : kept,
-        ...(!sameBook && { asking: false, said: undefined, former: undefined, pictures: undefined }),
+        ...(!sameBook && { asking: false, said: undefined, former: undefined, ledgers: undefined }),
       });
     }),
 };
@@ -107,5 +107,5 @@ export const drawPictures: Action = {
   name: "what-if.pictures",
   label: words.charts.read,
   allowed: always,
-  perform: (desk) => telling(desk, "take", async () => changeWhatIf(desk, { pictures: await readPictures(desk.host) })),
+  perform: (desk) => telling(desk, "take", async () => changeWhatIf(desk, { ledgers: await readLedgers(desk.host) })),
 };

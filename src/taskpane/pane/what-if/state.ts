@@ -1,5 +1,5 @@
 import type { WrittenBlock } from "../../../hosts/port";
-import type { WorkbookPictures } from "../tables/ledgers";
+import type { LedgerReading } from "../tables/ledgers";
 import type { Quantity } from "./quantities";
 
 /** The cell behind a quantity, as it was read. */
@@ -53,7 +53,8 @@ export interface WhatIfState {
   readonly said?: { readonly at: "take" | "keep" | "sheet"; readonly says: string; readonly done: boolean } | undefined;
   /** What stood in the cells before the last write. */
   readonly former?: readonly WrittenBlock[] | undefined;
-  readonly pictures?: WorkbookPictures | undefined;
+  /** The ledgers that pictures are drawn from; missing until they are asked for. */
+  readonly ledgers?: readonly LedgerReading[] | undefined;
 }
 
 export const nothingKept: Kept = { typed: {}, ranges: {}, lines: [], scenarios: [], cells: {}, place: "" };

@@ -1,6 +1,6 @@
 import { words } from "../../words";
-import { driftPicture } from "../charts/drift";
-import { ledgerPicture } from "../charts/ledger";
+import { driftChart } from "../charts/drift";
+import { ledgerChart } from "../charts/ledger";
 import type { LedgerReading } from "../tables/ledgers";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
@@ -75,23 +75,23 @@ function place({ places, crop, kept }: WhatIfState): Child {
 }
 
 function workbookPictures(state: PaneState): HTMLElement {
-  const { pictures } = state.whatIf;
+  const { ledgers } = state.whatIf;
   const say = words.charts;
-  const ledgers = pictures?.ledgers ?? [];
   return section(
     "what-if-charts",
     say.head,
     button(drawPictures, state),
-    element("p", { role: "status", class: "hint" }, pictures && ledgers.length === 0 ? say.none : ""),
-    ledgers.length > 0 && [
-      element("p", { class: "hint" }, say.alsoThere),
-      element(
-        "div",
-        { id: "what-if-pictures" },
-        ledgers.map((ledger) => picturesOf(ledger, state)),
-      ),
-      button(printPictures, state, { look: "quiet" }),
-    ],
+    element("p", { role: "status", class: "hint" }, ledgers?.length === 0 ? say.none : ""),
+    ledgers !== undefined &&
+      ledgers.length > 0 && [
+        element("p", { class: "hint" }, say.alsoThere),
+        element(
+          "div",
+          { id: "what-if-pictures" },
+          ledgers.map((ledger) => picturesOf(ledger, state)),
+        ),
+        button(printPictures, state, { look: "quiet" }),
+      ],
   );
 }
 
@@ -100,8 +100,8 @@ function picturesOf(ledger: LedgerReading, state: PaneState): Child {
   const { table, trade, drifts } = ledger;
   const { ledger: balanceName, drift: driftName, trades, elements } = words.charts;
   return [
-    ledgerPicture(ledger),
+    ledgerChart(ledger),
     intoWorkbook(`ledger-${table}`, balanceName(trades[trade]), state),
-    drifts.length > 0 && [driftPicture(ledger), intoWorkbook(`drift-${table}`, driftName(elements[trade]), state)],
+    drifts.length > 0 && [driftChart(ledger), intoWorkbook(`drift-${table}`, driftName(elements[trade]), state)],
   ];
 }
