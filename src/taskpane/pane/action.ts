@@ -15,15 +15,13 @@ export interface Desk {
 export interface Action {
   /** Unique, "view.verb"; markup names it in data-action. */
   readonly name: string;
-  /** What the button says. Controls that carry a label of their own leave it empty. */
-  readonly label: string;
-  allowed(state: PaneState): boolean;
+  /** What the button says; controls that carry a label of their own need none. */
+  readonly label?: string;
+  /** Missing where nothing forbids it. */
+  allowed?(state: PaneState): boolean;
   /**
    * @param value what the control holds: typed text, the chosen value, or its data-value
    * @param file the file chosen, where the control takes one
    */
   perform(desk: Desk, value: string, file?: File): void | Promise<void>;
 }
-
-/** For actions that nothing forbids. */
-export const always = (): boolean => true;

@@ -43,7 +43,7 @@ export function dispatchEvents(root: HTMLElement, desk: Desk, actions: readonly 
 
 /** Performs an allowed action; whatever no action foresaw is told at the top of the pane. */
 export function perform(desk: Desk, action: Action, value: string, file?: File): void {
-  if (!action.allowed(desk.state())) return;
+  if (action.allowed?.(desk.state()) === false) return;
   const unforeseen = (thrown: unknown): void => {
     const detail = thrown instanceof Error ? thrown.message : String(thrown);
     desk.change((state) => ({ ...state, trouble: words.pane.unforeseen(detail) }), "trouble");

@@ -1,6 +1,6 @@
 import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { memoryOf, remembered } from "../memory";
 import { firstForm } from "../start/form";
 import { firstTrial } from "../trial/state";
@@ -12,7 +12,6 @@ import type { AboutState } from "./state";
 export const forget: Action = {
   name: "about.forget",
   label: words.about.forget,
-  allowed: always,
   perform(desk) {
     const empty = { form: firstForm(), refusals: [], summary: false };
     desk.change((state) => ({
@@ -35,15 +34,12 @@ function changeAbout(desk: Desk, part: Partial<AboutState>): void {
 export const checkSelf: Action = {
   name: "about.check",
   label: words.about.check,
-  allowed: always,
   perform: (desk) => telling(desk, async () => ({ selfCheck: await checkOurselves(desk.host) })),
 };
 
 /** Asks the workbook whether Loamsheet loads with it. */
 export const readLoading: Action = {
   name: "about.readLoading",
-  label: "",
-  allowed: always,
   async perform(desk) {
     const { startup } = desk.environment;
     if (startup) await telling(desk, async () => ({ loads: await startup.isOn() }));
@@ -53,8 +49,6 @@ export const readLoading: Action = {
 /** Turns loading with the workbook on or off, and shows what the spreadsheet then says. */
 export const setLoading: Action = {
   name: "about.setLoading",
-  label: "",
-  allowed: always,
   async perform(desk, value) {
     const { startup } = desk.environment;
     if (!startup) return;

@@ -1,7 +1,7 @@
 import { HostError } from "../../../hosts/port";
 import type { Finding, FindingKind } from "../../../workbook/findings";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { lookOver, todayOf } from "./look-over";
 import { cellsBefore, cellsToMend, isAmong, mendCells, outcomeOf, writeCells } from "./mending";
 import { addressOf, placeInWords } from "./snapshot";
@@ -39,8 +39,6 @@ async function look(desk: Desk, part: Partial<CheckState>): Promise<void> {
 /** Selects the cell of a finding. */
 export const goToFinding: Action = {
   name: "check.go",
-  label: "",
-  allowed: always,
   async perform(desk, value) {
     const finding = findingAt(desk, value);
     if (!finding) return;
@@ -56,15 +54,12 @@ export const goToFinding: Action = {
 /** Shows all findings of a kind. */
 export const showMore: Action = {
   name: "check.more",
-  label: "",
-  allowed: always,
   perform: (desk, value) => changeCheck(desk, { open: [...desk.state().check.open, value as FindingKind] }), // from our own markup
 };
 
 /** Asks before anything is written. */
 export const askToMend: Action = {
   name: "check.ask",
-  label: "",
   allowed: ({ check }) => !check.isLooking,
   perform: (desk, value) => changeCheck(desk, { asking: Number(value), said: undefined }, checkIds.question),
 };
@@ -72,7 +67,6 @@ export const askToMend: Action = {
 export const leaveIt: Action = {
   name: "check.leave",
   label: say.keep,
-  allowed: always,
   perform(desk) {
     const { asking } = desk.state().check;
     changeCheck(desk, { asking: undefined }, asking === undefined ? undefined : checkIds.mend(asking));
@@ -82,7 +76,6 @@ export const leaveIt: Action = {
 /** Writes what was asked about, says what came of it and looks again. */
 export const mend: Action = {
   name: "check.mend",
-  label: "",
   allowed: ({ check }) => !check.isLooking,
   async perform(desk, value) {
     const finding = findingAt(desk, value);

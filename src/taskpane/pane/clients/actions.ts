@@ -1,7 +1,7 @@
 import { HostError, type FillReceipt } from "../../../hosts/port";
 import { readClientList, type ClientList } from "../../../workbook/starters/client-list/client-records";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
@@ -47,7 +47,6 @@ async function listsIn(desk: Desk): Promise<ClientList[]> {
 /** Adds the sheet that a list can be typed into. */
 export const addList: Action = {
   name: "clients.list",
-  label: "",
   allowed: idle,
   perform: (desk, value) =>
     telling(desk, async () => {
@@ -69,8 +68,6 @@ export const chooseAs = formEntry("as", (as) => ({ as: as === "files" ? "files" 
 function entry(name: string, part: (value: string) => Partial<ClientsState>): Action {
   return {
     name: `clients.${name}`,
-    label: "",
-    allowed: always,
     perform: (desk, value) => changeClients(desk, part(value)),
   };
 }
@@ -79,8 +76,6 @@ function entry(name: string, part: (value: string) => Partial<ClientsState>): Ac
 function formEntry(name: string, part: (value: string) => Partial<ClientsForm>): Action {
   return {
     name: `clients.${name}`,
-    label: "",
-    allowed: always,
     perform(desk, value) {
       const { form, refusals } = desk.state().clients;
       const change = part(value);
@@ -95,7 +90,6 @@ function formEntry(name: string, part: (value: string) => Partial<ClientsForm>):
 /** Makes a budget for every client of the list, as it stands now. */
 export const makeBudgets: Action = {
   name: "clients.make",
-  label: "",
   allowed: idle,
   async perform(desk) {
     changeClients(desk, { says: undefined, outcome: undefined, asking: false });

@@ -1,7 +1,7 @@
 import { families, type Family } from "../../../functions/frame/declaration";
 import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { headingId } from "../parts/text";
 import { changeFind } from "./change-find";
 import { headingOfSelection } from "./column-heading";
@@ -15,8 +15,6 @@ const say = words.find;
 /** Looks for functions while the person types. */
 export const search: Action = {
   name: "find.search",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     changeFind(desk, { query: value, allFound: false, columnRefused: undefined });
     gatherDeepWords(desk);
@@ -36,7 +34,6 @@ function gatherDeepWords(desk: Desk): void {
 export const searchColumn: Action = {
   name: "find.column",
   label: say.searchColumn,
-  allowed: always,
   async perform(desk) {
     changeFind(desk, await columnSearch(desk), "find-query");
     gatherDeepWords(desk);
@@ -57,23 +54,18 @@ async function columnSearch(desk: Desk): Promise<Partial<FindState>> {
 export const clearSearch: Action = {
   name: "find.clear",
   label: say.clear,
-  allowed: always,
   perform: (desk) => changeFind(desk, { query: "", allFound: false, columnRefused: undefined }, "find-query"),
 };
 
 /** Lists what else was found, and goes on from where the list ended. */
 export const showAllFound: Action = {
   name: "find.all",
-  label: "",
-  allowed: always,
   perform: (desk, value) => changeFind(desk, { allFound: true }, value),
 };
 
 /** Opens or closes a family in the list. */
 export const toggleFamily: Action = {
   name: "find.family",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const open = desk.state().find.openFamilies;
     const others = open.filter((family) => family !== value);
@@ -85,8 +77,6 @@ export const toggleFamily: Action = {
 /** Opens the page of a function, from wherever it is named. */
 export const showFunction: Action = {
   name: "find.show",
-  label: "",
-  allowed: always,
   perform: (desk, value) =>
     desk.change(
       (state) => ({
@@ -101,7 +91,6 @@ export const showFunction: Action = {
 export const backToList: Action = {
   name: "find.back",
   label: say.back,
-  allowed: always,
   perform(desk) {
     const from = desk.state().find.shown;
     changeFind(desk, { shown: undefined, outcome: undefined });

@@ -1,5 +1,5 @@
 import { readLoading } from "../about/actions";
-import { always, type Action } from "../action";
+import type { Action } from "../action";
 import { lookForList } from "../clients/actions";
 import { lookItOver } from "../check/actions";
 import { headingId } from "../parts/text";
@@ -12,8 +12,6 @@ import { showWorking } from "../working/actions";
 /** Opens a part of the pane. Whatever was typed elsewhere stays as it is. */
 export const openView: Action = {
   name: "pane.open",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const view = views.find((known) => known === value);
     if (!view) return;
@@ -32,8 +30,6 @@ export const openView: Action = {
 
 export const dismissTrouble: Action = {
   name: "pane.dismiss",
-  label: "",
-  allowed: always,
   perform(desk) {
     const { view, find } = desk.state();
     const heading = view === "find" && find.shown !== undefined ? "function" : view;

@@ -1,7 +1,7 @@
 import { HostError } from "../../../hosts/port";
 import { defaultChoices, starters } from "../../../workbook/starters";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { perform } from "../dispatch";
 import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
@@ -43,7 +43,6 @@ async function figuresNow(desk: Desk): Promise<Partial<OverviewState>> {
 export const goToSheet: Action = {
   name: "overview.go",
   label: say.goTo,
-  allowed: always,
   perform: (desk, address) =>
     telling(desk, async () => {
       await desk.host.show(address);
@@ -62,7 +61,6 @@ export const showExample: Action = {
 /** The same on a first visit, unless the person has begun to type meanwhile. */
 export const showExampleFirst: Action = {
   name: "overview.first",
-  label: "",
   allowed: isIdle,
   async perform(desk) {
     if (desk.environment.example?.isUntouched()) await fillExample(desk);

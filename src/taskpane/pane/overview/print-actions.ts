@@ -1,7 +1,7 @@
 import { dateOf } from "../clients/check";
 import { element } from "../element";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { printPage } from "./print-page";
 import type { PrintForm } from "./state";
 
@@ -19,8 +19,6 @@ function changePrint(desk: Desk, part: Partial<PrintForm>, focus?: string): void
 function entry(name: string, part: (value: string) => Partial<PrintForm>): Action {
   return {
     name: `overview.print.${name}`,
-    label: "",
-    allowed: always,
     perform: (desk, value) => changePrint(desk, part(value)),
   };
 }
@@ -33,7 +31,6 @@ export const typePrintNote = entry("note", (note) => ({ note }));
 export const printSummary: Action = {
   name: "overview.print",
   label: say.button,
-  allowed: always,
   perform(desk) {
     const { figures, print } = desk.state().overview;
     const date = longDate(print.date);

@@ -27,7 +27,7 @@ export function button(action: Action, state: PaneState, options: ButtonOptions 
       class: `button button-${look}`,
       "data-action": action.name,
       "data-value": value,
-      "aria-disabled": action.allowed(state) ? undefined : "true",
+      "aria-disabled": action.allowed?.(state) === false ? "true" : undefined,
       ...attributes,
     },
     says,

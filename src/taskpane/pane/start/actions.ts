@@ -1,6 +1,6 @@
 import { HostError, type FillReceipt } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { isIdle } from "../idle";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
 import { isFarmPart, starterCrops, type StarterChoices } from "../../../workbook/starters";
@@ -34,8 +34,6 @@ function refusalsOf(form: StartForm): readonly Refusal[] {
 function entry(name: string, part: (value: string, form: StartForm) => Partial<StartForm>): Action {
   return {
     name: `start.${name}`,
-    label: "",
-    allowed: always,
     perform: (desk, value) => changeForm(desk, part(value, desk.state().start.form)),
   };
 }
@@ -84,8 +82,6 @@ function withCrop(form: StartForm, name: string, part: Partial<CropLine>): Parti
 /** On leaving a field: says what does not fit in it, and nothing about fields not yet visited. */
 export const leaveField: Action = {
   name: "start.leave",
-  label: "",
-  allowed: always,
   perform(desk, field) {
     const { form, refusals } = desk.state().start;
     const found = refusalsOf(form).filter((refusal) => refusal.field === field);
@@ -97,8 +93,6 @@ export const leaveField: Action = {
 /** From the summary to the field it names. */
 export const goToField: Action = {
   name: "start.go",
-  label: "",
-  allowed: always,
   perform: (_desk, value) => document.getElementById(value)?.focus(),
 };
 

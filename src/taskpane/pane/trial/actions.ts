@@ -1,5 +1,5 @@
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { printPart } from "../parts/print";
 import { numberIn, readNumber, refusalIn } from "../parts/read-number";
 import { trialLimits } from "../../../core/trials/trial-limits";
@@ -16,8 +16,6 @@ const say = words.trial;
 /** Any field of the form: "width:30". What was refused in it is forgotten until the next layout. */
 export const fillIn: Action = {
   name: "trial.form",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const { kept, refusals } = desk.state().trial;
     const [field, text] = parted(value);
@@ -29,8 +27,6 @@ export const fillIn: Action = {
 
 export const chooseDesign: Action = {
   name: "trial.design",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const design = designWords.find(value);
     if (design) changeKept(desk, { form: { ...desk.state().trial.kept.form, design } }, { refusals: {} });
@@ -39,8 +35,6 @@ export const chooseDesign: Action = {
 
 export const chooseEntry: Action = {
   name: "trial.entry",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const entry = value === "weights" ? "weights" : "yields";
     changeKept(desk, { form: { ...desk.state().trial.kept.form, entry } });
@@ -49,8 +43,6 @@ export const chooseEntry: Action = {
 
 export const chooseCrop: Action = {
   name: "trial.crop",
-  label: "",
-  allowed: always,
   perform: (desk, crop) => changeKept(desk, { form: { ...desk.state().trial.kept.form, crop } }),
 };
 
@@ -58,7 +50,6 @@ export const chooseCrop: Action = {
 export const makeLayout: Action = {
   name: "trial.make",
   label: say.make,
-  allowed: always,
   perform(desk) {
     const { kept } = desk.state().trial;
     if (kept.strips.some(holdsSomething)) changeTrial(desk, { asking: "replace" }, "trial-question");
@@ -66,7 +57,7 @@ export const makeLayout: Action = {
   },
 };
 
-export const replaceLayout: Action = { name: "trial.replace", label: say.replaceNow, allowed: always, perform: draw };
+export const replaceLayout: Action = { name: "trial.replace", label: say.replaceNow, perform: draw };
 
 function draw(desk: Desk): void {
   const { form, costs, layout: before } = desk.state().trial.kept;
@@ -104,16 +95,12 @@ function drawnSeed(): number {
 /** Takes back a question that is open. */
 export const leaveAsIs: Action = {
   name: "trial.leave",
-  label: "",
-  allowed: always,
   perform: (desk, focus) => changeTrial(desk, { asking: undefined }, focus),
 };
 
 /** The number of blocks that TRIALSIZE asks for. */
 export const useBlocks: Action = {
   name: "trial.blocks",
-  label: "",
-  allowed: always,
   perform: (desk, blocks) =>
     changeKept(desk, { form: { ...desk.state().trial.kept.form, blocks } }, {}, trialIds.blocks),
 };
@@ -151,14 +138,12 @@ export const insertNow: Action = {
 export const printMap: Action = {
   name: "trial.print",
   label: say.print,
-  allowed: always,
   perform: () => printPart("trial-map"),
 };
 
 export const askEmpty: Action = {
   name: "trial.empty",
   label: say.startOver,
-  allowed: always,
   perform: (desk) => changeTrial(desk, { asking: "empty" }, "trial-question"),
 };
 

@@ -1,5 +1,5 @@
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { parted } from "../parts/parted";
 import { changeKept, changeTrial, holdsSomething, telling } from "./change-trial";
 import { pastedStrips } from "./yields";
@@ -9,8 +9,6 @@ const say = words.trial;
 /** "3.weight:3400": one entry of one strip. */
 export const writeStrip: Action = {
   name: "trial.strip",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const [place, text] = parted(value);
     const [index = "", part = ""] = place.split(".");
@@ -23,8 +21,6 @@ export const writeStrip: Action = {
 
 export const writeCost: Action = {
   name: "trial.cost",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const [index, text] = parted(value);
     const { costs } = desk.state().trial.kept;
@@ -34,8 +30,6 @@ export const writeCost: Action = {
 
 export const typePaste: Action = {
   name: "trial.paste",
-  label: "",
-  allowed: always,
   perform: (desk, pasted) => changeTrial(desk, { pasted, said: undefined }),
 };
 
@@ -43,7 +37,6 @@ export const typePaste: Action = {
 export const putPasted: Action = {
   name: "trial.pasted",
   label: say.pasteNow,
-  allowed: always,
   perform: (desk) => fillStrips(desk, desk.state().trial.pasted),
 };
 
@@ -51,7 +44,6 @@ export const putPasted: Action = {
 export const takeSelected: Action = {
   name: "trial.take",
   label: say.take,
-  allowed: always,
   perform: (desk) =>
     telling(desk, "paste", async () => {
       const { values } = await desk.host.readSelection();

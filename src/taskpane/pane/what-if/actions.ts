@@ -1,5 +1,5 @@
 import { words } from "../../words";
-import { always, type Action } from "../action";
+import type { Action } from "../action";
 import { parted } from "../parts/parted";
 import { printPart } from "../parts/print";
 import { plain, valuesOf } from "./case";
@@ -45,7 +45,6 @@ export const addLine: Action = {
 export const removeLine: Action = {
   name: "what-if.remove-line",
   label: say.removeLine,
-  allowed: always,
   perform(desk, index) {
     const { lines } = desk.state().whatIf.kept;
     changeKept(desk, { lines: lines.filter((_, at) => at !== Number(index)) }, {}, "what-if-add-line");
@@ -58,8 +57,6 @@ export function lineId(index: number, part: keyof CostLine): string {
 
 export const nameScenario: Action = {
   name: "what-if.name",
-  label: "",
-  allowed: always,
   perform: (desk, scenarioName) => changeWhatIf(desk, { scenarioName }),
 };
 
@@ -67,7 +64,6 @@ export const nameScenario: Action = {
 export const keepScenario: Action = {
   name: "what-if.keep",
   label: say.keep,
-  allowed: always,
   perform(desk) {
     const { kept, scenarioName, ...state } = desk.state().whatIf;
     const name = scenarioName.trim();
@@ -87,7 +83,6 @@ export const keepScenario: Action = {
 export const useScenario: Action = {
   name: "what-if.use",
   label: say.use,
-  allowed: always,
   perform(desk, index) {
     const scenario = desk.state().whatIf.kept.scenarios[Number(index)];
     if (!scenario) return;
@@ -104,7 +99,6 @@ export const useScenario: Action = {
 export const removeScenario: Action = {
   name: "what-if.remove",
   label: say.remove,
-  allowed: always,
   perform(desk, index) {
     const { scenarios } = desk.state().whatIf.kept;
     changeKept(desk, { scenarios: scenarios.filter((_, at) => at !== Number(index)) }, {}, "what-if-name");
@@ -114,7 +108,6 @@ export const removeScenario: Action = {
 export const printPictures: Action = {
   name: "what-if.print",
   label: words.charts.print,
-  allowed: always,
   perform: () => printPart("what-if-pictures"),
 };
 

@@ -1,5 +1,5 @@
 import { HostError } from "../../../hosts/port";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import type { Kept, WhatIfState } from "./state";
 
 export function changeWhatIf(desk: Desk, part: Partial<WhatIfState>, focus?: string): void {
@@ -16,8 +16,6 @@ export function changeKept(desk: Desk, part: Partial<Kept>, more: Partial<WhatIf
 export function entry(name: string, part: (value: string, state: WhatIfState) => Partial<Kept>): Action {
   return {
     name: `what-if.${name}`,
-    label: "",
-    allowed: always,
     perform: (desk, value) => changeKept(desk, part(value, desk.state().whatIf)),
   };
 }

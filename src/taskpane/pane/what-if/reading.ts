@@ -1,6 +1,6 @@
 import type { WorkbookHost } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { readLedgers } from "../tables/ledgers";
 import { memoryOf } from "../memory";
 import { changeKept, changeWhatIf, telling } from "./change-what-if";
@@ -15,7 +15,6 @@ const say = words.whatIf;
 export const readSheet: Action = {
   name: "what-if.read",
   label: say.readAgain,
-  allowed: always,
   perform: (desk) =>
     telling(desk, "take", async () => {
       const reading = desk.state().whatIf.reading + 1;
@@ -72,8 +71,6 @@ async function readBound(
 
 export const choosePlace: Action = {
   name: "what-if.place",
-  label: "",
-  allowed: always,
   async perform(desk, place) {
     changeKept(desk, { place, typed: {} });
     await readSheet.perform(desk, "");
@@ -84,7 +81,6 @@ export const choosePlace: Action = {
 export const takeCell: Action = {
   name: "what-if.take",
   label: say.take,
-  allowed: always,
   perform: (desk, quantity) =>
     telling(desk, "take", async () => {
       if (!isQuantity(quantity)) return;
@@ -106,6 +102,5 @@ export const takeCell: Action = {
 export const drawPictures: Action = {
   name: "what-if.pictures",
   label: words.charts.read,
-  allowed: always,
   perform: (desk) => telling(desk, "take", async () => changeWhatIf(desk, { ledgers: await readLedgers(desk.host) })),
 };

@@ -1,6 +1,6 @@
 import type { WrittenBlock } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action } from "../action";
+import type { Action } from "../action";
 import type { PaneState } from "../state";
 import { readQuantity } from "./case";
 import { changeKept, changeWhatIf, telling } from "./change-what-if";
@@ -50,7 +50,6 @@ const hasPuts = ({ whatIf }: PaneState): boolean => blocksOf(whatIf).now.length 
 export const askPut: Action = {
   name: "what-if.ask",
   label: say.put,
-  allowed: always,
   perform(desk) {
     if (hasPuts(desk.state())) changeWhatIf(desk, { asking: true, said: undefined }, "what-if-question");
     else changeWhatIf(desk, { asking: false, said: { at: "sheet", says: say.nothingToPut, done: false } });
@@ -60,14 +59,12 @@ export const askPut: Action = {
 export const leaveSheet: Action = {
   name: "what-if.leave",
   label: say.putNot,
-  allowed: always,
   perform: (desk) => changeWhatIf(desk, { asking: false }, "what-if-put"),
 };
 
 /** Writes the numbers that were asked about; what stood there can be put back. */
 export const putNow: Action = {
   name: "what-if.put",
-  label: "",
   allowed: (state) => state.whatIf.asking && hasPuts(state),
   perform: (desk) =>
     telling(desk, "sheet", async () => {
@@ -101,7 +98,6 @@ export const putBack: Action = {
 export const backToSheet: Action = {
   name: "what-if.own",
   label: say.own,
-  allowed: always,
   async perform(desk) {
     changeKept(desk, { typed: {} }, { said: { at: "sheet", says: say.ownDone, done: true } });
     await readSheet.perform(desk, "");

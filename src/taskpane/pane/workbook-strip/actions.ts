@@ -86,8 +86,6 @@ export const openFile: Action = {
 
 export const typeTitle: Action = {
   name: "strip.title",
-  label: "",
-  allowed: () => true,
   perform: (desk, title) => changeStrip(desk, { title }),
 };
 

@@ -1,6 +1,6 @@
 import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
-import { always, type Action, type Desk } from "../action";
+import type { Action, Desk } from "../action";
 import { reportSelection } from "./report";
 import { reportText } from "./report-text";
 import type { WorkingState } from "./state";
@@ -13,7 +13,6 @@ function changeWorking(desk: Desk, part: Partial<WorkingState>): void {
 export const showWorking: Action = {
   name: "working.read",
   label: words.working.readAgain,
-  allowed: always,
   async perform(desk) {
     const reading = desk.state().working.reading + 1;
     changeWorking(desk, { reading });

@@ -2,7 +2,7 @@ import { allFunctions } from "../../../../functions";
 import type { WorksheetFunction } from "../../../../functions/frame/declaration";
 import { HostError, type HostRange } from "../../../../hosts/port";
 import { words } from "../../../words";
-import { always, type Action, type Desk } from "../../action";
+import type { Action, Desk } from "../../action";
 import { sentence } from "../../parts/text";
 import { cellsOf } from "../../formula/references";
 import { callOf, sizeOfAnswer, type Call } from "./call";
@@ -17,8 +17,6 @@ const say = words.find;
 /** Takes over what is typed or chosen: "yieldGoal:180". */
 export const typeArgument: Action = {
   name: "find.type",
-  label: "",
-  allowed: always,
   perform(desk, value) {
     const end = value.indexOf(":");
     changeEntry(desk, value.slice(0, end), { text: value.slice(end + 1), refused: undefined });
@@ -28,8 +26,6 @@ export const typeArgument: Action = {
 /** On leaving a box: from then on what does not fit in it is said beside it. */
 export const leaveArgument: Action = {
   name: "find.leave",
-  label: "",
-  allowed: always,
   perform(desk, field) {
     const argument = argumentOf(field);
     const entry = argument === undefined ? undefined : entriesOf(desk.state().find)[argument];
@@ -45,7 +41,6 @@ export const leaveArgument: Action = {
 export const pickArgument: Action = {
   name: "find.pick",
   label: say.pick,
-  allowed: always,
   async perform(desk, argument) {
     const shown = desk.state().find.shown;
     const part = await selectedCells(desk);
@@ -105,7 +100,6 @@ function withPicks(entries: Entries, fresh: readonly (readonly [string, Picked |
 export const typeInstead: Action = {
   name: "find.unpick",
   label: say.typeInstead,
-  allowed: always,
   perform: (desk, argument) =>
     changeEntry(desk, argument, { picked: undefined, refused: undefined }, fieldId(argument)),
 };
@@ -114,7 +108,6 @@ export const typeInstead: Action = {
 export const fillExample: Action = {
   name: "find.example",
   label: say.fillExample,
-  allowed: always,
   perform(desk) {
     const fn = shownFunction(desk);
     if (!fn) return;
@@ -134,8 +127,6 @@ export const emptyForm: Action = {
 /** Shows or hides the arguments that may be left out. */
 export const toggleMore: Action = {
   name: "find.more",
-  label: "",
-  allowed: always,
   perform(desk, name) {
     const { moreOpen } = desk.state().find;
     const others = moreOpen.filter((open) => open !== name);
@@ -147,7 +138,6 @@ export const toggleMore: Action = {
 export const insertCall: Action = {
   name: "find.insert",
   label: say.insert,
-  allowed: always,
   async perform(desk) {
     const fn = shownFunction(desk);
     if (!fn) return;
