@@ -1,10 +1,11 @@
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { memoryOf, remembered } from "../memory";
 import { firstForm } from "../start/form";
 import { firstTrial } from "../trial/state";
 import { nothingKept } from "../what-if/state";
+import { unlessRefused } from "../unless-refused";
 import { checkOurselves } from "./self-check";
 import type { AboutState } from "./state";
 
@@ -26,9 +27,7 @@ export const forget: Action = {
   },
 };
 
-function changeAbout(desk: Desk, part: Partial<AboutState>): void {
-  desk.change((state) => ({ ...state, about: { ...state.about, ...part } }));
-}
+const changeAbout = changePart("about");
 
 /** Tells what the spreadsheet is and whether Loamsheet works in it. */
 export const checkSelf: Action = {
@@ -58,13 +57,11 @@ export const setLoading: Action = {
   },
 };
 
-async function telling(desk: Desk, work: () => Promise<Partial<AboutState> | void>, refused?: string): Promise<void> {
-  try {
-    changeAbout(desk, { refused, ...(await work()) });
-  } catch (thrown) {
-    if (!(thrown instanceof HostError)) throw thrown;
-    changeAbout(desk, { refused: thrown.message });
-  }
+function telling(desk: Desk, work: () => Promise<Partial<AboutState> | void>, earlier?: string): Promise<void> {
+  return unlessRefused(
+    async () => changeAbout(desk, { refused: earlier, ...(await work()) }),
+    (refused) => changeAbout(desk, { refused }),
+  );
 }
 
 export const aboutActions: readonly Action[] = [forget, checkSelf, readLoading, setLoading];

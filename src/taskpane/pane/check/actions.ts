@@ -1,7 +1,8 @@
-import { HostError } from "../../../hosts/port";
 import type { Finding, FindingKind } from "../../../workbook/findings";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
+import { unlessRefused } from "../unless-refused";
 import { lookOver, todayOf } from "./look-over";
 import { cellsBefore, cellsToMend, isAmong, mendCells, outcomeOf, writeCells } from "./mending";
 import { addressOf, placeInWords } from "./snapshot";
@@ -15,9 +16,7 @@ export const checkIds = {
   mend: (index: number) => `check-mend-${index}`,
 };
 
-function changeCheck(desk: Desk, part: Partial<CheckState>, focus?: string): void {
-  desk.change((state) => ({ ...state, check: { ...state.check, ...part } }), focus);
-}
+const changeCheck = changePart("check");
 
 /** Reads the workbook and lists what is missing or doubtful. */
 export const lookItOver: Action = {
@@ -116,13 +115,11 @@ function findingAt(desk: Desk, value: string): Finding | undefined {
 }
 
 /** What was done, or what the host says against it. */
-async function trying(work: () => Promise<Partial<CheckState>>): Promise<Partial<CheckState>> {
-  try {
-    return { refused: undefined, ...(await work()) };
-  } catch (thrown) {
-    if (thrown instanceof HostError) return { refused: thrown.message };
-    throw thrown;
-  }
+function trying(work: () => Promise<Partial<CheckState>>): Promise<Partial<CheckState>> {
+  return unlessRefused(
+    async () => ({ refused: undefined, ...(await work()) }),
+    (refused) => ({ refused }),
+  );
 }
 
 export const checkActions: readonly Action[] = [

@@ -1,10 +1,12 @@
-import { HostError, type FillReceipt } from "../../../hosts/port";
+import type { FillReceipt } from "../../../hosts/port";
 import { readClientList, type ClientList } from "../../../workbook/starters/client-list/client-records";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
+import { unlessRefused } from "../unless-refused";
 import { checkClients } from "./check";
 import type { RunReport } from "./make-clients";
 import { listInUse, type ClientsForm, type ClientsState } from "./state";
@@ -23,9 +25,7 @@ export const clientIds = {
   stop: "clients-stop",
 } as const;
 
-function changeClients(desk: Desk, part: Partial<ClientsState>, focus?: string): void {
-  desk.change((state) => ({ ...state, clients: { ...state.clients, ...part } }), focus);
-}
+const changeClients = changePart("clients");
 
 /** Looks through the workbook for lists of clients. */
 export const lookForList: Action = {
@@ -35,7 +35,6 @@ export const lookForList: Action = {
   async perform(desk) {
     changeClients(desk, { looking: true, says: undefined });
     await telling(desk, async () => changeClients(desk, { lists: await listsIn(desk) }));
-    changeClients(desk, { looking: false });
   },
 };
 
@@ -97,7 +96,6 @@ export const makeBudgets: Action = {
       changeClients(desk, { lists: await listsIn(desk) });
       await makeFrom(desk);
     });
-    changeClients(desk, { run: undefined });
   },
 };
 
@@ -184,13 +182,12 @@ function allOf(receipts: readonly FillReceipt[]): FillReceipt {
   };
 }
 
+/** Whatever came of it, the work is over then. */
 async function telling(desk: Desk, work: () => Promise<void>): Promise<void> {
   try {
-    await work();
-  } catch (thrown) {
+    await unlessRefused(work, (says) => changeClients(desk, { says }));
+  } finally {
     changeClients(desk, { run: undefined, looking: false });
-    if (!(thrown instanceof HostError)) throw thrown;
-    changeClients(desk, { says: thrown.message });
   }
 }
 

@@ -1,8 +1,8 @@
 import { families, type Family } from "../../../functions/frame/declaration";
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
 import { headingId } from "../parts/text";
+import { unlessRefused } from "../unless-refused";
 import { changeFind } from "./change-find";
 import { headingOfSelection } from "./column-heading";
 import { gatheredWords } from "./search/deep-words";
@@ -40,15 +40,15 @@ export const searchColumn: Action = {
   },
 };
 
-async function columnSearch(desk: Desk): Promise<Partial<FindState>> {
-  try {
-    const { address, heading } = await headingOfSelection(desk.host);
-    if (heading === undefined) return { columnRefused: say.noHeading(address) };
-    return { query: heading, allFound: false, columnRefused: undefined };
-  } catch (thrown) {
-    if (thrown instanceof HostError) return { columnRefused: thrown.message };
-    throw thrown;
-  }
+function columnSearch(desk: Desk): Promise<Partial<FindState>> {
+  return unlessRefused(
+    async () => {
+      const { address, heading } = await headingOfSelection(desk.host);
+      if (heading === undefined) return { columnRefused: say.noHeading(address) };
+      return { query: heading, allFound: false, columnRefused: undefined };
+    },
+    (columnRefused) => ({ columnRefused }),
+  );
 }
 
 export const clearSearch: Action = {

@@ -1,10 +1,9 @@
 import type { Desk } from "../action";
+import { changePart } from "../change-part";
 import type { Entries, Entry } from "./form/entry";
 import type { FindState } from "./state";
 
-export function changeFind(desk: Desk, part: Partial<FindState>, focus?: string): void {
-  desk.change((state) => ({ ...state, find: { ...state.find, ...part } }), focus);
-}
+export const changeFind = changePart("find");
 
 /** What is given so far for the function whose page is open. */
 export function entriesOf({ shown, forms }: FindState): Entries {

@@ -1,9 +1,10 @@
 import { parseStructRef, type ReferenceIdentifier } from "@borgar/fx";
 import type { CellIn, Matrix } from "../../../functions/frame/cell";
 import { areaAddress, parseAddress, quotedSheet, sheetAddress, type SheetArea } from "../../../hosts/address";
-import { HostError, type HostRange, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import type { HostRange, HostValue, WorkbookHost } from "../../../hosts/port";
 import { isErrorCode } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
+import { unlessRefused } from "../unless-refused";
 import { CannotShow } from "./cannot-show";
 
 const say = words.working;
@@ -92,13 +93,11 @@ async function columnOf(table: string, column: string, reader: Reader): Promise<
   return only;
 }
 
-async function placeIfThere(reference: string, host: ReadingHost): Promise<Place | undefined> {
-  try {
-    return placeOf(await host.read(reference));
-  } catch (thrown) {
-    if (thrown instanceof HostError) return undefined;
-    throw thrown;
-  }
+function placeIfThere(reference: string, host: ReadingHost): Promise<Place | undefined> {
+  return unlessRefused(
+    async () => placeOf(await host.read(reference)),
+    () => undefined,
+  );
 }
 
 function placeOf({ address }: HostRange): Place | undefined {
@@ -112,13 +111,13 @@ function besides({ sheet, area }: Place, selected: HostRange): boolean {
   return place?.sheet === sheet && place.area.top >= area.top && place.area.top <= area.bottom;
 }
 
-async function readThrough(host: ReadingHost, reference: string): Promise<HostRange> {
-  try {
-    return await host.read(reference);
-  } catch (thrown) {
-    if (thrown instanceof HostError) throw new CannotShow(say.cannotRead(reference, thrown.message));
-    throw thrown;
-  }
+function readThrough(host: ReadingHost, reference: string): Promise<HostRange> {
+  return unlessRefused(
+    () => host.read(reference),
+    (says) => {
+      throw new CannotShow(say.cannotRead(reference, says));
+    },
+  );
 }
 
 /** The cells of a range as functions receive them. */

@@ -1,11 +1,12 @@
-import { HostError } from "../../../hosts/port";
 import { defaultChoices, starters } from "../../../workbook/starters";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { perform } from "../dispatch";
 import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
 import type { PaneState } from "../state";
+import { unlessRefused } from "../unless-refused";
 import { forgetWorkbook } from "../workbook-strip/actions";
 import { readFarm } from "./farm-figures";
 import { printActions } from "./print-actions";
@@ -13,9 +14,7 @@ import type { OverviewState } from "./state";
 
 const say = words.overview;
 
-function changeOverview(desk: Desk, part: Partial<OverviewState>, focus?: string): void {
-  desk.change((state) => ({ ...state, overview: { ...state.overview, ...part } }), focus);
-}
+const changeOverview = changePart("overview");
 
 /** Reads the plan in the workbook and says what matters in it. */
 export const readOverview: Action = {
@@ -30,13 +29,11 @@ export const readOverview: Action = {
   },
 };
 
-async function figuresNow(desk: Desk): Promise<Partial<OverviewState>> {
-  try {
-    return { figures: (await readFarm(desk.host)) ?? null };
-  } catch (thrown) {
-    if (thrown instanceof HostError) return { figures: null, says: thrown.message };
-    throw thrown;
-  }
+function figuresNow(desk: Desk): Promise<Partial<OverviewState>> {
+  return unlessRefused(
+    async () => ({ figures: (await readFarm(desk.host)) ?? null }),
+    (says) => ({ figures: null, says }),
+  );
 }
 
 /** Brings the cell behind a finding in sight. */
@@ -128,13 +125,8 @@ async function addEmpty(desk: Desk): Promise<void> {
   changeOverview(desk, { figures: null, says: undefined, reading: desk.state().overview.reading + 1 });
 }
 
-async function telling(desk: Desk, work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (thrown) {
-    if (!(thrown instanceof HostError)) throw thrown;
-    changeOverview(desk, { says: thrown.message });
-  }
+function telling(desk: Desk, work: () => Promise<void>): Promise<void> {
+  return unlessRefused(work, (says) => changeOverview(desk, { says }));
 }
 
 /** Reads the plan a moment after the last of several changes. */

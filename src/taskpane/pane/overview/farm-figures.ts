@@ -1,8 +1,9 @@
-import { HostError, type HostValue, type TakenNames, type WorkbookHost } from "../../../hosts/port";
+import type { HostValue, TakenNames, WorkbookHost } from "../../../hosts/port";
 import { sheetAddress } from "../../../hosts/address";
 import { farmSheets } from "../../../workbook/starters/farm-plan/farm-sheets";
 import { limePlan, potashLedger } from "../../../workbook/starters/farm-plan/headers";
 import { isNumbered, readTable } from "../tables/read-table";
+import { unlessRefused } from "../unless-refused";
 
 /** What the overview needs of a farm plan, as its cells show it now. */
 export interface FarmFigures {
@@ -56,13 +57,8 @@ export async function readFarm(host: WorkbookHost): Promise<FarmFigures | undefi
 }
 
 /** A part that was renamed or taken away leaves the others readable. */
-async function quietly<Part>(read: () => Promise<Part>, otherwise: Part): Promise<Part> {
-  try {
-    return await read();
-  } catch (thrown) {
-    if (thrown instanceof HostError) return otherwise;
-    throw thrown;
-  }
+function quietly<Part>(read: () => Promise<Part>, otherwise: Part): Promise<Part> {
+  return unlessRefused(read, () => otherwise);
 }
 
 /** The name of a table, sheet or cell of ours in this workbook. */

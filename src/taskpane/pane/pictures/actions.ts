@@ -2,11 +2,13 @@ import { HostError } from "../../../hosts/port";
 import type { Picture } from "../../../workbook/pictures/picture";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { readLedgers } from "../tables/ledgers";
 import { isIdle } from "../idle";
 import { readSheet } from "../what-if/reading";
 import { changeWhatIf } from "../what-if/change-what-if";
 import { driftPicture, gridPicture, ledgerPicture, tornadoPicture, trialPicture } from "./facts";
+import { unlessRefused } from "../unless-refused";
 import { lastAdded, type PictureKey, type PicturesState } from "./state";
 
 const say = words.pictures;
@@ -17,9 +19,7 @@ export const pictureIds = {
   question: "picture-question",
 } as const;
 
-function changePictures(desk: Desk, part: Partial<PicturesState>, focus?: string): void {
-  desk.change((state) => ({ ...state, pictures: { ...state.pictures, ...part } }), focus);
-}
+const changePictures = changePart("pictures");
 
 /** Puts a picture on a new sheet behind those that are there. */
 export const putPicture: Action = {
@@ -92,13 +92,14 @@ export const takePicture: Action = {
 /** What the host could not do is said beside the button. */
 async function whileBusy(desk: Desk, key: PictureKey, doing: string, work: () => Promise<string>): Promise<void> {
   changePictures(desk, { busy: key, asking: undefined, said: { key, says: doing, done: true } });
+  let said: PicturesState["said"];
   try {
-    const says = await work();
-    changePictures(desk, { busy: undefined, said: { key, says, done: true } });
-  } catch (thrown) {
-    const known = thrown instanceof HostError;
-    changePictures(desk, { busy: undefined, said: known ? { key, says: thrown.message, done: false } : undefined });
-    if (!known) throw thrown;
+    said = await unlessRefused(
+      async () => ({ key, says: await work(), done: true }),
+      (says) => ({ key, says, done: false }),
+    );
+  } finally {
+    changePictures(desk, { busy: undefined, said });
   }
 }
 

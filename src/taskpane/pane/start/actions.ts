@@ -1,20 +1,20 @@
 import { HostError, type FillReceipt } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { isIdle } from "../idle";
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
 import { isFarmPart, starterCrops, type StarterChoices } from "../../../workbook/starters";
 import { parted } from "../parts/parted";
+import { unlessRefused } from "../unless-refused";
 import { checkForm } from "./check";
 import { fieldIds } from "./field-ids";
 import { starterOf, type CropLine, type StartForm } from "./form";
-import type { Refusal, StartState } from "./state";
+import type { Refusal } from "./state";
 
 const say = words.start;
 
-function changeStart(desk: Desk, part: Partial<StartState>, focus?: string): void {
-  desk.change((state) => ({ ...state, start: { ...state.start, ...part } }), focus);
-}
+const changeStart = changePart("start");
 
 /** Takes over what was typed; a sentence that no longer holds goes away at once. */
 function changeForm(desk: Desk, part: Partial<StartForm>): void {
@@ -116,7 +116,6 @@ export const fill: Action = {
         desk,
         {
           receipts,
-          filling: undefined,
           done: { says: say.added(receipt.sheets.length), sheets: receipt.sheets, leftOut: receipt.leftOut ?? [] },
         },
         fieldIds.done,
@@ -167,7 +166,7 @@ export const removeAdded: Action = {
       await desk.host.remove(last);
       changeStart(
         desk,
-        { filling: undefined, receipts: receipts.slice(0, -1), done: { says: say.removed, sheets: [], leftOut: [] } },
+        { receipts: receipts.slice(0, -1), done: { says: say.removed, sheets: [], leftOut: [] } },
         fieldIds.done,
       );
     });
@@ -177,11 +176,9 @@ export const removeAdded: Action = {
 /** What the host could not do is told beside the button; everything typed stays. */
 async function telling(desk: Desk, work: () => Promise<void>): Promise<void> {
   try {
-    await work();
-  } catch (thrown) {
-    const known = thrown instanceof HostError;
-    changeStart(desk, { filling: undefined, refused: known ? thrown.message : undefined }, fieldIds.refused);
-    if (!known) throw thrown;
+    await unlessRefused(work, (refused) => changeStart(desk, { refused }, fieldIds.refused));
+  } finally {
+    changeStart(desk, { filling: undefined });
   }
 }
 

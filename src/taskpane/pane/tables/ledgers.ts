@@ -1,8 +1,9 @@
-import { HostError, type HostValue, type WorkbookHost } from "../../../hosts/port";
+import type { HostValue, WorkbookHost } from "../../../hosts/port";
 import { toNumber } from "../../../hosts/chart/chart-data";
 import { phosphateLedger, potashLedger } from "../../../workbook/starters/farm-plan/headers";
 import type { Trade } from "../../../workbook/pictures/picture";
 import { isNumbered, readTable, type ReadTable } from "./read-table";
+import { unlessRefused } from "../unless-refused";
 
 /** What a ledger of the workbook holds, row by row, and where it stands. */
 export interface LedgerReading {
@@ -53,13 +54,8 @@ export async function readLedgers(host: WorkbookHost): Promise<readonly LedgerRe
 }
 
 /** A ledger that was taken apart shows less; the others stay. */
-async function quietly<Read>(read: () => Promise<Read>): Promise<Read | undefined> {
-  try {
-    return await read();
-  } catch (thrown) {
-    if (thrown instanceof HostError) return undefined;
-    throw thrown;
-  }
+function quietly<Read>(read: () => Promise<Read>): Promise<Read | undefined> {
+  return unlessRefused(read, () => undefined);
 }
 
 function balancesIn(table: ReadTable<"field" | "perYear"> | undefined): BalanceRow[] {

@@ -1,10 +1,9 @@
-import { HostError } from "../../../hosts/port";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
+import { unlessRefused } from "../unless-refused";
 import type { Kept, WhatIfState } from "./state";
 
-export function changeWhatIf(desk: Desk, part: Partial<WhatIfState>, focus?: string): void {
-  desk.change((state) => ({ ...state, whatIf: { ...state.whatIf, ...part } }), focus);
-}
+export const changeWhatIf = changePart("whatIf");
 
 /** Changes what is remembered; a question that was open no longer fits. */
 export function changeKept(desk: Desk, part: Partial<Kept>, more: Partial<WhatIfState> = {}, focus?: string): void {
@@ -21,15 +20,10 @@ export function entry(name: string, part: (value: string, state: WhatIfState) =>
 }
 
 /** What the host could not do is said where it was asked for. */
-export async function telling(
+export function telling(
   desk: Desk,
   at: NonNullable<WhatIfState["said"]>["at"],
   work: () => Promise<void>,
 ): Promise<void> {
-  try {
-    await work();
-  } catch (thrown) {
-    if (!(thrown instanceof HostError)) throw thrown;
-    changeWhatIf(desk, { said: { at, says: thrown.message, done: false } });
-  }
+  return unlessRefused(work, (says) => changeWhatIf(desk, { said: { at, says, done: false } }));
 }

@@ -1,5 +1,6 @@
-import { HostError, type HostRange, type WorkbookHost } from "../../../hosts/port";
+import type { HostRange, WorkbookHost } from "../../../hosts/port";
 import { parseAddress } from "../../../hosts/address";
+import { unlessRefused } from "../unless-refused";
 import { quantities, quantityFacts, type Quantity } from "./quantities";
 import type { Bound } from "./state";
 
@@ -44,13 +45,11 @@ export async function readPlace(host: WorkbookHost, place: Place, names: readonl
 }
 
 /** A name whose cells are gone binds nothing. */
-export async function readQuietly(host: WorkbookHost, reference: string): Promise<HostRange | undefined> {
-  try {
-    return await host.read(reference);
-  } catch (thrown) {
-    if (thrown instanceof HostError) return undefined;
-    throw thrown;
-  }
+export function readQuietly(host: WorkbookHost, reference: string): Promise<HostRange | undefined> {
+  return unlessRefused(
+    () => host.read(reference),
+    () => undefined,
+  );
 }
 
 /** @param entry a cell beside it that takes a number of one's own in place of the sheet's */

@@ -1,18 +1,16 @@
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
 import { firstCheck } from "../check/state";
 import type { KeptWorkbooks } from "../environment";
 import { isIdle } from "../idle";
 import { firstPictures } from "../pictures/state";
 import type { PaneState } from "../state";
-import type { StripState } from "./state";
+import { unlessRefused } from "../unless-refused";
 
 const say = words.strip;
 
-function changeStrip(desk: Desk, part: Partial<StripState>, focus?: string): void {
-  desk.change((state) => ({ ...state, strip: { ...state.strip, ...part } }), focus);
-}
+const changeStrip = changePart("strip");
 
 /** Hands the workbook over as a file. */
 export const saveFile: Action = {
@@ -175,11 +173,11 @@ function titleOf({ strip }: PaneState, id: string): string {
 
 async function whileBusy(desk: Desk, says: string | undefined, work: () => Promise<string | undefined>): Promise<void> {
   changeStrip(desk, { busy: true, says });
+  let outcome: string | undefined;
   try {
-    changeStrip(desk, { busy: false, says: await work() });
-  } catch (thrown) {
-    changeStrip(desk, { busy: false, says: thrown instanceof HostError ? thrown.message : undefined });
-    if (!(thrown instanceof HostError)) throw thrown;
+    outcome = await unlessRefused(work, (refused) => refused);
+  } finally {
+    changeStrip(desk, { busy: false, says: outcome });
   }
 }
 

@@ -1,13 +1,12 @@
-import { HostError } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { changePart } from "../change-part";
+import { unlessRefused } from "../unless-refused";
 import { reportSelection } from "./report";
 import { reportText } from "./report-text";
 import type { WorkingState } from "./state";
 
-function changeWorking(desk: Desk, part: Partial<WorkingState>): void {
-  desk.change((state) => ({ ...state, working: { ...state.working, ...part } }));
-}
+const changeWorking = changePart("working");
 
 /** Reads the selected cell and shows how its answer came about. */
 export const showWorking: Action = {
@@ -21,13 +20,11 @@ export const showWorking: Action = {
   },
 };
 
-async function readSelected(desk: Desk): Promise<Partial<WorkingState>> {
-  try {
-    return { report: await reportSelection(desk.host), refused: undefined };
-  } catch (thrown) {
-    if (thrown instanceof HostError) return { report: undefined, refused: thrown.message };
-    throw thrown;
-  }
+function readSelected(desk: Desk): Promise<Partial<WorkingState>> {
+  return unlessRefused(
+    async () => ({ report: await reportSelection(desk.host), refused: undefined }),
+    (refused) => ({ report: undefined, refused }),
+  );
 }
 
 /** Id of the box that holds the text where the clipboard is closed. */

@@ -1,8 +1,9 @@
-import { HostError, type HostRange, type HostValue } from "../../../hosts/port";
+import type { HostRange, HostValue } from "../../../hosts/port";
 import { asTyped, namesCalled } from "../../../workbook/findings/names-called";
 import { isErrorCode } from "../../../workbook/findings/sheet-cells";
 import { words } from "../../words";
 import { argumentValue } from "../formula/argument-value";
+import { unlessRefused } from "../unless-refused";
 import { reportCall, type CallReport } from "./call-report";
 import { isBareCall, ownCalls, parseFormula } from "../formula/parse-formula";
 import type { Offset } from "../formula/rectangle";
@@ -60,13 +61,11 @@ function formulaOf({ formulas }: HostRange): string | undefined {
 }
 
 /** Cells around may be too many to read; then the cell is taken as typed in. */
-async function parentOf(selected: HostRange, host: Reader["host"]): ReturnType<typeof spillParent> {
-  try {
-    return await spillParent(selected, host);
-  } catch (thrown) {
-    if (thrown instanceof HostError) return undefined;
-    throw thrown;
-  }
+function parentOf(selected: HostRange, host: Reader["host"]): ReturnType<typeof spillParent> {
+  return unlessRefused(
+    () => spillParent(selected, host),
+    () => undefined,
+  );
 }
 
 /** A call may stand where it cannot be followed, or name a function that is none of ours. */

@@ -1,10 +1,12 @@
 import { allFunctions } from "../../../../functions";
 import type { WorksheetFunction } from "../../../../functions/frame/declaration";
-import { HostError, type HostRange } from "../../../../hosts/port";
+import type { HostRange } from "../../../../hosts/port";
 import { words } from "../../../words";
 import type { Action, Desk } from "../../action";
+import { parted } from "../../parts/parted";
 import { sentence } from "../../parts/text";
 import { cellsOf } from "../../formula/references";
+import { unlessRefused } from "../../unless-refused";
 import { callOf, sizeOfAnswer, type Call } from "./call";
 import { changeEntries, changeEntry, changeFind, entriesOf } from "../change-find";
 import type { Entries, Entry, Picked } from "./entry";
@@ -18,8 +20,8 @@ const say = words.find;
 export const typeArgument: Action = {
   name: "find.type",
   perform(desk, value) {
-    const end = value.indexOf(":");
-    changeEntry(desk, value.slice(0, end), { text: value.slice(end + 1), refused: undefined });
+    const [argument, text] = parted(value);
+    changeEntry(desk, argument, { text, refused: undefined });
   },
 };
 
@@ -51,13 +53,11 @@ export const pickArgument: Action = {
   },
 };
 
-async function selectedCells(desk: Desk): Promise<Partial<Entry>> {
-  try {
-    return { picked: pickedFrom(await desk.host.readSelection()), refused: undefined };
-  } catch (thrown) {
-    if (thrown instanceof HostError) return { refused: thrown.message };
-    throw thrown;
-  }
+function selectedCells(desk: Desk): Promise<Partial<Entry>> {
+  return unlessRefused(
+    async () => ({ picked: pickedFrom(await desk.host.readSelection()), refused: undefined }),
+    (refused) => ({ refused }),
+  );
 }
 
 function pickedFrom(range: HostRange): Picked {
@@ -80,12 +80,10 @@ async function readPicksAgain(desk: Desk, except: string): Promise<void> {
 /** A cell that can no longer be read keeps what it showed. */
 async function again(desk: Desk, picked: Picked | undefined): Promise<Picked | undefined> {
   if (!picked) return undefined;
-  try {
-    return pickedFrom(await desk.host.read(picked.reference));
-  } catch (thrown) {
-    if (thrown instanceof HostError) return picked;
-    throw thrown;
-  }
+  return unlessRefused(
+    async () => pickedFrom(await desk.host.read(picked.reference)),
+    () => picked,
+  );
 }
 
 function withPicks(entries: Entries, fresh: readonly (readonly [string, Picked | undefined])[]): Entries {
@@ -170,18 +168,18 @@ function whyNoAnswer({ answer }: Call, entries: Entries): string | undefined {
   return mayCome ? undefined : sentence(first.message ?? first.code);
 }
 
-async function insert(desk: Desk, call: Call, entries: Entries): Promise<void> {
+function insert(desk: Desk, call: Call, entries: Entries): Promise<void> {
   const size = sizeOfAnswer(call.answer ?? []);
-  try {
-    const { address } = await desk.host.readSelection();
-    const why = await whyNoRoom(desk.host, address, size, entries);
-    if (why !== undefined) return refuse(desk, why);
-    await desk.host.insertFormula(call.formula);
-    changeFind(desk, { outcome: { done: true, says: say.inserted(size.rows, size.columns) } });
-  } catch (thrown) {
-    if (!(thrown instanceof HostError)) throw thrown;
-    refuse(desk, thrown.message);
-  }
+  return unlessRefused(
+    async () => {
+      const { address } = await desk.host.readSelection();
+      const why = await whyNoRoom(desk.host, address, size, entries);
+      if (why !== undefined) return refuse(desk, why);
+      await desk.host.insertFormula(call.formula);
+      changeFind(desk, { outcome: { done: true, says: say.inserted(size.rows, size.columns) } });
+    },
+    (says) => refuse(desk, says),
+  );
 }
 
 function refuse(desk: Desk, says: string): void {
