@@ -4,6 +4,7 @@ import { element, type Child } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { button } from "../parts/button";
 import { tickBox } from "../parts/choices";
+import { outcomeLine } from "../parts/outcome";
 import { caution, section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { checkSelf, forget, setLoading } from "./actions";
@@ -47,7 +48,6 @@ export function aboutView(state: PaneState, { kind, startup }: PaneEnvironment):
 function loadingSwitch({ about }: PaneState): HTMLElement {
   return tickBox({
     id: "about-loads",
-    value: "yes",
     label: say.loads,
     hint: say.loadsHint,
     ticked: about.loads === true,
@@ -73,8 +73,5 @@ function checked(found: SelfCheck | undefined): Child {
 }
 
 function forgetButton(state: PaneState): readonly HTMLElement[] {
-  return [
-    button(forget, state),
-    element("p", { role: "status", class: "outcome" }, state.forgotten ? say.forgotten : ""),
-  ];
+  return [button(forget, state), outcomeLine(state.forgotten ? say.forgotten : undefined)];
 }

@@ -3,6 +3,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { numberText } from "../number-text";
 import { button } from "../parts/button";
+import { question } from "../parts/question";
 import { section, sentence, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { askToMend, checkIds, goToFinding, leaveIt, lookItOver, mend, showMore, undoMending } from "./actions";
@@ -95,7 +96,7 @@ function item({ finding, index }: Listed, state: PaneState): HTMLElement {
       button(goToFinding, state, { look: "quiet", value: String(index), says: say.goTo(place) }),
       cellsToMend(finding).length > 0 && mendButton({ finding, index }, state),
     ),
-    state.check.asking === index && question({ finding, index }, state),
+    state.check.asking === index && mendQuestion({ finding, index }, state),
   );
 }
 
@@ -112,22 +113,17 @@ function mendButton({ finding, index }: Listed, state: PaneState): HTMLElement {
   });
 }
 
-function question({ finding, index }: Listed, state: PaneState): HTMLElement {
+function mendQuestion({ finding, index }: Listed, state: PaneState): HTMLElement {
   const [asks, yes] =
     finding.kind === "unknownName"
       ? [say.repairQuestion(finding.mendable.length, finding.at.sheet, respelled(finding)), say.repairYes]
       : [say.putBackQuestion(placeInWords(finding.at), typedValue(finding)), say.putBackYes];
-  return element(
-    "div",
-    { class: "question", "data-escape": leaveIt.name },
-    element("p", { id: checkIds.question, tabindex: -1 }, asks),
-    element(
-      "div",
-      { class: "side-by-side" },
-      button(mend, state, { value: String(index), says: yes }),
-      button(leaveIt, state),
-    ),
-  );
+  return question({
+    id: checkIds.question,
+    asks,
+    yes: button(mend, state, { value: String(index), says: yes }),
+    no: button(leaveIt, state),
+  });
 }
 
 /** How many formulas get another spelling of our names. */

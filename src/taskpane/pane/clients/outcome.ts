@@ -1,6 +1,7 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
+import { question } from "../parts/question";
 import type { PaneState } from "../state";
 import { askRemove, clientIds, keepMade, removeMade, stopRun } from "./actions";
 import type { ClientsOutcome, ClientsRun } from "./state";
@@ -61,10 +62,10 @@ function wayBack(state: PaneState): Child {
   const { asking, receipts } = state.clients;
   if (!asking) return button(askRemove, state);
   const count = receipts.reduce((sum, { sheets }) => sum + sheets.length, 0);
-  return element(
-    "div",
-    { class: "question", "data-escape": keepMade.name },
-    element("p", { id: clientIds.question, tabindex: -1 }, say.question(count)),
-    element("div", { class: "side-by-side" }, button(removeMade, state), button(keepMade, state)),
-  );
+  return question({
+    id: clientIds.question,
+    asks: say.question(count),
+    yes: button(removeMade, state),
+    no: button(keepMade, state),
+  });
 }

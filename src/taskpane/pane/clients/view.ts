@@ -6,6 +6,7 @@ import type { PaneEnvironment } from "../environment";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";
 import { textField } from "../parts/field";
+import { outcomeLine } from "../parts/outcome";
 import { selectField } from "../parts/select";
 import { section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
@@ -35,7 +36,7 @@ export function clientsView(state: PaneState, environment: PaneEnvironment): HTM
     { class: "view" },
     viewHeading("clients", say.title),
     element("p", { class: "lead" }, say.lead),
-    element("p", { role: "status", class: "outcome" }, clients.looking ? say.looking : (clients.says ?? "")),
+    outcomeLine(clients.looking ? say.looking : clients.says),
     section("clients-list", say.listHead, listPart(state, list)),
     list && [reportPart(clients), makePart(state, environment, list)],
     outcome(state),

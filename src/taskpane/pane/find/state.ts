@@ -1,4 +1,5 @@
 import type { Family } from "../../../functions/frame/declaration";
+import type { Said } from "../parts/outcome";
 import type { DeepWordsByName } from "./search/deep-words";
 import type { Entries } from "./form/entry";
 
@@ -17,7 +18,7 @@ export interface FindState {
   /** Functions whose arguments that may be left out are in sight. */
   readonly moreOpen: readonly string[];
   /** What came of putting the formula into a cell. */
-  readonly outcome?: { readonly done: boolean; readonly says: string } | undefined;
+  readonly outcome?: Said | undefined;
   /** Functions opened lately, the last one first. */
   readonly recent: readonly string[];
   /** Words from behind the declarations, once they are gathered. */

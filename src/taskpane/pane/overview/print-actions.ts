@@ -1,7 +1,8 @@
 import { dateOf } from "../clients/check";
-import { element } from "../element";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
+import { element } from "../element";
+import { printAlone } from "../parts/print";
 import { printPage } from "./print-page";
 import type { PrintForm } from "./state";
 
@@ -41,7 +42,7 @@ export const printSummary: Action = {
       return desk.change((state) => ({ ...state, overview: { ...state.overview, says: say.nothing } }));
     }
     const head = { preparedBy: print.preparedBy.trim(), date, note: print.note.trim() };
-    printAlone(printPage(printed, head));
+    printAlone(element("div", {}, printPage(printed, head)));
   },
 };
 
@@ -51,23 +52,6 @@ function longDate(text: string): string | undefined {
   const [year, month, day] = text.trim().split("-").map(Number);
   const at = text.trim() === "" ? new Date() : new Date(year ?? 0, (month ?? 1) - 1, day);
   return at.toLocaleDateString("en-US", { dateStyle: "long" });
-}
-
-/** Stands beside the page until the printer has it; the style sheet for print shows nothing else. */
-function printAlone(page: HTMLElement): void {
-  for (const left of document.querySelectorAll(".print-page")) left.remove();
-  const paper = element("div", { class: "print-page" }, page);
-  document.body.append(paper);
-  document.body.classList.add("is-printing");
-  window.addEventListener(
-    "afterprint",
-    () => {
-      paper.remove();
-      document.body.classList.remove("is-printing");
-    },
-    { once: true },
-  );
-  window.print();
 }
 
 export const printActions: readonly Action[] = [typePrintedBy, typePrintDate, typePrintNote, printSummary];

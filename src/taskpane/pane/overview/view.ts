@@ -1,10 +1,11 @@
 import { demoFarmName } from "../../../workbook/scenario/windmill-hollow";
 import { words } from "../../words";
-import { element, type Child } from "../element";
+import { element } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { openView } from "../header/actions";
 import { button } from "../parts/button";
-import { textField } from "../parts/field";
+import { fileField, textField } from "../parts/field";
+import { outcomeLine } from "../parts/outcome";
 import { section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { openFile } from "../workbook-strip/actions";
@@ -23,7 +24,7 @@ export function overviewView(state: PaneState, environment: PaneEnvironment): HT
     { class: "view overview" },
     viewHeading("overview", say.title),
     element("p", { class: "lead" }, filling ? say.examplePending : leadOf(figures)),
-    element("p", { role: "status", class: "outcome" }, says ?? ""),
+    outcomeLine(says),
     figures ? findings(state, figures) : undefined,
     next(state, environment),
     figures?.summarySheet !== undefined && environment.printedSheet && printPart(state),
@@ -84,7 +85,7 @@ function next(state: PaneState, { workbooks, example }: PaneEnvironment): HTMLEl
       workbooks && button(emptyWorkbook, state),
       example && !figures && !filling && button(showExample, state),
     ),
-    workbooks && fileChoice(),
+    workbooks && fileField("overview-file", say.file, openFile.name),
   );
 }
 
@@ -112,14 +113,5 @@ function printPart(state: PaneState): HTMLElement {
       action: typePrintNote.name,
     }),
     button(printSummary, state),
-  );
-}
-
-function fileChoice(): Child {
-  return element(
-    "div",
-    { class: "field" },
-    element("label", { for: "overview-file" }, say.file),
-    element("input", { id: "overview-file", type: "file", accept: ".xlsx", "data-action": openFile.name }),
   );
 }

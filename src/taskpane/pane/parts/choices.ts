@@ -37,7 +37,7 @@ export function radioGroup({ id, legend, hint, refusal, choices, chosen, action 
   );
 }
 
-interface Tick extends Choice {
+interface Tick extends Pick<Choice, "label" | "hint"> {
   readonly id: string;
   readonly ticked: boolean;
   readonly action: string;
@@ -52,7 +52,7 @@ export function tickBox({ id, ticked, action, dataValue, ...choice }: Tick): HTM
 function choiceLine(
   type: "radio" | "checkbox",
   id: string,
-  { label, hint }: Choice,
+  { label, hint }: Pick<Choice, "label" | "hint">,
   attributes: Record<string, string | boolean | undefined>,
 ): HTMLElement {
   return element(

@@ -47,6 +47,16 @@ export function textField(field: TextField): HTMLElement {
   );
 }
 
+/** A place to choose a workbook file; the action receives the file. */
+export function fileField(id: string, label: string, action: string): HTMLElement {
+  return element(
+    "div",
+    { class: "field" },
+    element("label", { for: id }, label),
+    element("input", { id, type: "file", accept: ".xlsx", "data-action": action }),
+  );
+}
+
 /** The sentence tied to a field, or nothing. */
 export function refusalLine(id: string, refusal: string | undefined): Child {
   return refusal ? element("p", { class: "refusal", id: refusalId(id) }, sign(), refusal) : undefined;
@@ -72,7 +82,7 @@ export function hintId(id: string): string {
   return `${id}-hint`;
 }
 
-function unitId(id: string): string {
+export function unitId(id: string): string {
   return `${id}-unit`;
 }
 

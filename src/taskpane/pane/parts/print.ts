@@ -1,19 +1,25 @@
-/**
- * Prints one part of the pane by itself: a copy of it stands beside the page until the printer has it, and the style
- * sheet for print shows nothing else. On the screen the copy is never seen.
- */
+import { element } from "../element";
+
+/** Prints a copy of one part of the pane, found by its id. */
 export function printPart(id: string): void {
   const part = document.getElementById(id);
   if (!part) return;
-  for (const left of document.querySelectorAll(".print-page")) left.remove();
-  const copy = document.createElement("div");
-  copy.className = "notebook print-page";
-  copy.append(...[...part.childNodes].map((child) => child.cloneNode(true)));
+  const copy = element("div", { class: "notebook" }, ...[...part.childNodes].map((child) => child.cloneNode(true)));
   for (const one of copy.querySelectorAll("*")) nameApart(one);
-  document.body.append(copy);
+  printAlone(copy);
+}
+
+/**
+ * Prints a page by itself: it stands beside the one on the screen until the printer has it, and the style sheet for
+ * print shows nothing else. On the screen it is never seen.
+ */
+export function printAlone(page: HTMLElement): void {
+  for (const left of document.querySelectorAll(".print-page")) left.remove();
+  page.classList.add("print-page");
+  document.body.append(page);
   document.body.classList.add("is-printing");
   const done = (): void => {
-    copy.remove();
+    page.remove();
     document.body.classList.remove("is-printing");
   };
   window.addEventListener("afterprint", done, { once: true });

@@ -1,4 +1,5 @@
 import type { FillReceipt } from "../../../hosts/port";
+import type { Said } from "../parts/outcome";
 
 /** "grid", "tornado", "trial", or a table of the workbook: "ledger-PotashLedger", "drift-PotashLedger". */
 export type PictureKey = string;
@@ -10,7 +11,7 @@ export interface PicturesState {
   readonly added: readonly { readonly key: PictureKey; readonly receipt: FillReceipt }[];
   /** Asking whether the last sheet of this picture is to be taken away. */
   readonly asking?: PictureKey | undefined;
-  readonly said?: { readonly key: PictureKey; readonly says: string; readonly done: boolean } | undefined;
+  readonly said?: (Said & { readonly key: PictureKey }) | undefined;
 }
 
 export const firstPictures: PicturesState = { added: [] };

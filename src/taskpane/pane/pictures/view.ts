@@ -1,6 +1,8 @@
 import { words } from "../../words";
 import { element } from "../element";
 import { button } from "../parts/button";
+import { outcomeLine } from "../parts/outcome";
+import { question } from "../parts/question";
 import type { PaneState } from "../state";
 import { askTake, keepPicture, pictureIds, putPicture, takePicture } from "./actions";
 import { lastAdded, type PictureKey } from "./state";
@@ -10,7 +12,6 @@ const say = words.pictures;
 /** Under a picture: into the workbook and back. */
 export function intoWorkbook(key: PictureKey, name: string, state: PaneState): HTMLElement {
   const { said, asking } = state.pictures;
-  const mine = said?.key === key ? said : undefined;
   const sheet = lastAdded(state.pictures, key)?.sheets[0];
   return element(
     "div",
@@ -29,16 +30,14 @@ export function intoWorkbook(key: PictureKey, name: string, state: PaneState): H
           attributes: { id: pictureIds.take(key), "aria-label": say.takeOf(sheet) },
         }),
     ),
-    sheet !== undefined && asking === key && question(sheet, state),
-    element("p", { role: "status", class: mine && !mine.done ? "outcome refusal" : "outcome" }, mine?.says ?? ""),
-  );
-}
-
-function question(sheet: string, state: PaneState): HTMLElement {
-  return element(
-    "div",
-    { class: "question", "data-escape": keepPicture.name },
-    element("p", { id: pictureIds.question, tabindex: -1 }, say.question(sheet)),
-    element("div", { class: "side-by-side" }, button(takePicture, state), button(keepPicture, state)),
+    sheet !== undefined &&
+      asking === key &&
+      question({
+        id: pictureIds.question,
+        asks: say.question(sheet),
+        yes: button(takePicture, state),
+        no: button(keepPicture, state),
+      }),
+    outcomeLine(said?.key === key ? said : undefined),
   );
 }

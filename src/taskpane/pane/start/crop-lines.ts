@@ -34,7 +34,6 @@ function cropLine(crop: StarterCrop, start: StartState): HTMLElement {
     { class: "crop" },
     tickBox({
       id: fieldIds.grown(crop),
-      value: crop,
       label: capitalized(label),
       ticked: grown,
       action: tickCrop.name,

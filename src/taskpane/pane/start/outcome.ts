@@ -1,6 +1,7 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
+import { question } from "../parts/question";
 import type { PaneState } from "../state";
 import { askRemove, keepAdded, removeAdded } from "./actions";
 import { fieldIds } from "./field-ids";
@@ -51,10 +52,10 @@ function wayBack(state: PaneState): Child {
   const last = state.start.receipts.at(-1);
   if (!last) return undefined;
   if (!state.start.asking) return button(askRemove, state, { attributes: { id: "start-ask" } });
-  return element(
-    "div",
-    { class: "question", "data-escape": keepAdded.name },
-    element("p", { id: fieldIds.question, tabindex: -1 }, say.question(last.sheets, last.names.length)),
-    element("div", { class: "side-by-side" }, button(removeAdded, state), button(keepAdded, state)),
-  );
+  return question({
+    id: fieldIds.question,
+    asks: say.question(last.sheets, last.names.length),
+    yes: button(removeAdded, state),
+    no: button(keepAdded, state),
+  });
 }

@@ -101,7 +101,6 @@ function partsChoice({ form }: StartState): HTMLElement {
     allFarmParts.map((part) =>
       tickBox({
         id: fieldIds.part(part),
-        value: part,
         label: farmParts[part].label,
         hint: farmParts[part].says,
         ticked: chosen.includes(part),
@@ -115,7 +114,6 @@ function partsChoice({ form }: StartState): HTMLElement {
 function protection({ form }: StartState): HTMLElement {
   return tickBox({
     id: fieldIds.protect,
-    value: "",
     label: say.protect,
     hint: say.protectHint,
     ticked: form.protect,

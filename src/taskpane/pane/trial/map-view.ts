@@ -1,7 +1,8 @@
 import { words } from "../../words";
 import { stripMap } from "../charts/strip-map";
-import { element, type Child } from "../element";
+import { element } from "../element";
 import { numberText } from "../number-text";
+import { broadTable, columnHead } from "../parts/broad-table";
 import { button } from "../parts/button";
 import { caution } from "../parts/text";
 import type { PaneState } from "../state";
@@ -56,41 +57,25 @@ function legend({ treatments }: Layout): HTMLElement {
   );
 }
 
-function stripList({ form }: KeptTrial, { strips, treatments, design }: Layout): Child {
+function stripList({ form }: KeptTrial, { strips, treatments, design }: Layout): HTMLElement {
   const { widthFt } = groundOf(form, strips.length);
   const edges = (index: number) =>
     widthFt === undefined ? [] : [numberText(index * widthFt), numberText((index + 1) * widthFt)];
   const heads = [say.strip, say.block[design], say.treatment, ...(widthFt === undefined ? [] : [say.from, say.to])];
-  return element(
-    "div",
-    { class: "scroll", tabindex: 0, role: "group", "aria-label": say.strips },
-    element(
-      "table",
-      { class: "strip-list" },
-      element("caption", { class: "hint" }, say.strips),
+  return broadTable({
+    label: say.strips,
+    look: "strip-list",
+    caption: say.strips,
+    head: heads.map(columnHead),
+    rows: strips.map(({ strip, block, treatment }, index) =>
       element(
-        "thead",
+        "tr",
         {},
-        element(
-          "tr",
-          {},
-          heads.map((head) => element("th", { scope: "col" }, head)),
-        ),
-      ),
-      element(
-        "tbody",
-        {},
-        strips.map(({ strip, block, treatment }, index) =>
-          element(
-            "tr",
-            {},
-            element("th", { scope: "row" }, String(strip)),
-            element("td", {}, String(block)),
-            element("td", { class: "words" }, `${letterOf(treatments.indexOf(treatment))} ${treatment}`),
-            edges(index).map((edge) => element("td", {}, edge)),
-          ),
-        ),
+        element("th", { scope: "row" }, String(strip)),
+        element("td", {}, String(block)),
+        element("td", { class: "words" }, `${letterOf(treatments.indexOf(treatment))} ${treatment}`),
+        edges(index).map((edge) => element("td", {}, edge)),
       ),
     ),
-  );
+  });
 }

@@ -1,6 +1,7 @@
 import type { Action } from "../action";
-import { element } from "../element";
 import { button } from "../parts/button";
+import { outcomeLine } from "../parts/outcome";
+import { question } from "../parts/question";
 import type { PaneState } from "../state";
 import { leaveAsIs } from "./actions";
 import type { TrialState } from "./state";
@@ -13,18 +14,17 @@ interface Question {
   readonly back: string;
 }
 
-/** Something asked before it is done. */
-export function question({ asks, yes, no, back }: Question, state: PaneState): HTMLElement {
-  return element(
-    "div",
-    { class: "question", "data-escape": leaveAsIs.name, "data-value": back },
-    element("p", { id: "trial-question", tabindex: -1 }, asks),
-    element("div", { class: "side-by-side" }, button(yes, state), button(leaveAsIs, state, { says: no, value: back })),
-  );
+/** Something asked before it is done; one question is open at a time. */
+export function trialQuestion({ asks, yes, no, back }: Question, state: PaneState): HTMLElement {
+  return question({
+    id: "trial-question",
+    asks,
+    yes: button(yes, state),
+    no: button(leaveAsIs, state, { says: no, value: back }),
+  });
 }
 
 /** What came of the last order, where it was given. */
-export function said(at: NonNullable<TrialState["said"]>["at"], { trial }: PaneState): HTMLElement {
-  const mine = trial.said?.at === at ? trial.said : undefined;
-  return element("p", { role: "status", class: mine && !mine.done ? "outcome refusal" : "outcome" }, mine?.says ?? "");
+export function saidAt(at: NonNullable<TrialState["said"]>["at"], { trial }: PaneState): HTMLElement {
+  return outcomeLine(trial.said?.at === at ? trial.said : undefined);
 }

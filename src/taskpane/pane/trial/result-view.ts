@@ -6,6 +6,7 @@ import { words } from "../../words";
 import { differences } from "../charts/differences";
 import { element, type Child } from "../element";
 import { numberText } from "../number-text";
+import { broadTable, columnHead } from "../parts/broad-table";
 import { button } from "../parts/button";
 import { textField } from "../parts/field";
 import { readNumber, refusalIn } from "../parts/read-number";
@@ -14,7 +15,7 @@ import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
 import { askInsert, fillIn, insertNow } from "./actions";
 import { writeCost } from "./strip-actions";
-import { question, said } from "./questions";
+import { saidAt, trialQuestion } from "./questions";
 import { readCost, resultOf, type TrialResult } from "./result";
 import type { KeptTrial, Layout } from "./state";
 
@@ -47,35 +48,19 @@ function shown({ gains, pairs, rows }: Extract<TrialResult, { words: string }>, 
 
 function numbers([head = [], ...rows]: readonly (readonly CellOut[])[]): HTMLElement {
   const text = (cell: CellOut) => (typeof cell === "number" ? numberText(cell) : String(cell));
-  return element(
-    "div",
-    { class: "scroll", tabindex: 0, role: "group", "aria-label": say.tableLabel },
-    element(
-      "table",
-      { class: "strip-list" },
+  return broadTable({
+    label: say.tableLabel,
+    look: "strip-list",
+    head: head.map((cell) => columnHead(text(cell))),
+    rows: rows.map(([label = "", ...cells]) =>
       element(
-        "thead",
+        "tr",
         {},
-        element(
-          "tr",
-          {},
-          head.map((cell) => element("th", { scope: "col" }, text(cell))),
-        ),
-      ),
-      element(
-        "tbody",
-        {},
-        rows.map(([label = "", ...cells]) =>
-          element(
-            "tr",
-            {},
-            element("th", { scope: "row" }, text(label)),
-            cells.map((cell) => element("td", { class: typeof cell === "number" ? "number" : "words" }, text(cell))),
-          ),
-        ),
+        element("th", { scope: "row" }, text(label)),
+        cells.map((cell) => element("td", { class: typeof cell === "number" ? "number" : "words" }, text(cell))),
       ),
     ),
-  );
+  });
 }
 
 function facts({ form, costs }: KeptTrial, { treatments }: Layout): Child {
@@ -124,8 +109,11 @@ export function insertView(state: PaneState): HTMLElement {
     say.insertHead,
     element("p", {}, say.insertSays),
     asking === "insert"
-      ? question({ asks: say.insertQuestion(target), yes: insertNow, no: say.insertNot, back: "trial-insert" }, state)
+      ? trialQuestion(
+          { asks: say.insertQuestion(target), yes: insertNow, no: say.insertNot, back: "trial-insert" },
+          state,
+        )
       : button(askInsert, state, { attributes: { id: "trial-insert" } }),
-    said("insert", state),
+    saidAt("insert", state),
   );
 }

@@ -1,4 +1,5 @@
 import type { LayoutStrip, TrialDesign } from "../../../core/trials/trial-layout";
+import type { Said } from "../parts/outcome";
 
 export type Entry = "yields" | "weights";
 
@@ -54,8 +55,7 @@ export interface TrialState {
   readonly asking?: "replace" | "insert" | "empty" | undefined;
   /** Where the insert would go. */
   readonly target?: string | undefined;
-  readonly said?:
-    { readonly at: "layout" | "paste" | "insert"; readonly says: string; readonly done: boolean } | undefined;
+  readonly said?: (Said & { readonly at: "paste" | "insert" }) | undefined;
 }
 
 export const noStrip: StripText = { yield: "", weight: "", moisture: "" };

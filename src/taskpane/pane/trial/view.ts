@@ -8,7 +8,7 @@ import type { PaneState } from "../state";
 import { askEmpty, chooseDesign, emptyNow, fillIn, makeLayout, replaceLayout } from "./actions";
 import { trialIds } from "./layout";
 import { mapView } from "./map-view";
-import { question, said } from "./questions";
+import { trialQuestion } from "./questions";
 import { insertView, resultView } from "./result-view";
 import { sizeView } from "./size-view";
 import type { TrialState } from "./state";
@@ -61,7 +61,10 @@ function formView(state: PaneState): HTMLElement {
       numberField("length", { label: say.length, unit: "ft" }, trial),
       numberField("seed", { label: say.seed, hint: say.seedHint }, trial),
       trial.asking === "replace"
-        ? question({ asks: say.replaceQuestion, yes: replaceLayout, no: say.keepLayout, back: "trial-make" }, state)
+        ? trialQuestion(
+            { asks: say.replaceQuestion, yes: replaceLayout, no: say.keepLayout, back: "trial-make" },
+            state,
+          )
         : button(makeLayout, state, {
             look: "main",
             type: "submit",
@@ -69,7 +72,6 @@ function formView(state: PaneState): HTMLElement {
             attributes: { id: "trial-make" },
           }),
     ),
-    said("layout", state),
   );
 }
 
@@ -115,7 +117,10 @@ function numberField(
 
 function emptying(state: PaneState): Child {
   if (state.trial.asking === "empty") {
-    return question({ asks: say.startOverQuestion, yes: emptyNow, no: say.startOverNot, back: "trial-empty" }, state);
+    return trialQuestion(
+      { asks: say.startOverQuestion, yes: emptyNow, no: say.startOverNot, back: "trial-empty" },
+      state,
+    );
   }
   return button(askEmpty, state, { look: "quiet", attributes: { id: "trial-empty" } });
 }

@@ -2,6 +2,7 @@ import { words } from "../../words";
 import { grainWords } from "../../../functions/words";
 import { element, type Child } from "../element";
 import { numberText } from "../number-text";
+import { broadTable, columnHead } from "../parts/broad-table";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";
 import { selectField } from "../parts/select";
@@ -9,7 +10,7 @@ import { section } from "../parts/text";
 import type { PaneState } from "../state";
 import { chooseCrop, chooseEntry } from "./actions";
 import { putPasted, takeSelected, typePaste, writeStrip } from "./strip-actions";
-import { said } from "./questions";
+import { saidAt } from "./questions";
 import type { Layout, StripText } from "./state";
 import { yieldsOf, type StripYield } from "./yields";
 
@@ -55,42 +56,26 @@ function stripTable({ strips }: Layout, state: PaneState): HTMLElement {
   const weighed = kept.form.entry === "weights";
   const yields = yieldsOf(kept);
   const heads = [say.strip, say.treatment, ...(weighed ? [say.weight, say.moisture, say.becomes] : [say.yield])];
-  return element(
-    "div",
-    { class: "scroll", tabindex: 0, role: "group", "aria-label": say.yieldsHead },
-    element(
-      "table",
-      { class: "strip-list" },
+  return broadTable({
+    label: say.yieldsHead,
+    look: "strip-list",
+    head: heads.map(columnHead),
+    rows: strips.map(({ strip, treatment }, index) =>
       element(
-        "thead",
+        "tr",
         {},
-        element(
-          "tr",
-          {},
-          heads.map((head) => element("th", { scope: "col" }, head)),
-        ),
-      ),
-      element(
-        "tbody",
-        {},
-        strips.map(({ strip, treatment }, index) =>
-          element(
-            "tr",
-            {},
-            element("th", { scope: "row" }, String(strip)),
-            element("td", { class: "words" }, treatment),
-            weighed
-              ? [
-                  box(index, "weight", say.weightOf(strip, treatment), state),
-                  box(index, "moisture", say.moistureOf(strip, treatment), state),
-                  element("td", { class: "number" }, shown(yields[index])),
-                ]
-              : box(index, "yield", say.yieldOf(strip, treatment), state),
-          ),
-        ),
+        element("th", { scope: "row" }, String(strip)),
+        element("td", { class: "words" }, treatment),
+        weighed
+          ? [
+              box(index, "weight", say.weightOf(strip, treatment), state),
+              box(index, "moisture", say.moistureOf(strip, treatment), state),
+              element("td", { class: "number" }, shown(yields[index])),
+            ]
+          : box(index, "yield", say.yieldOf(strip, treatment), state),
       ),
     ),
-  );
+  });
 }
 
 function box(index: number, part: keyof StripText, label: string, { trial }: PaneState): HTMLElement {
@@ -148,6 +133,6 @@ function pasteBox(state: PaneState): HTMLElement {
       pasted,
     ),
     element("div", { class: "side-by-side" }, button(putPasted, state), button(takeSelected, state)),
-    said("paste", state),
+    saidAt("paste", state),
   );
 }

@@ -1,6 +1,7 @@
 import { words } from "../../words";
 import { element, type Child } from "../element";
 import { moneyText, withUnit } from "../number-text";
+import { broadTable, columnHead } from "../parts/broad-table";
 import { section } from "../parts/text";
 import { intoWorkbook } from "../pictures/view";
 import type { PaneState } from "../state";
@@ -88,11 +89,7 @@ function gridView(one: Case, state: PaneState): HTMLElement {
   return section(
     "what-if-grid",
     say.gridHead,
-    element(
-      "div",
-      { class: "scroll", tabindex: 0, role: "group", "aria-label": say.gridGroup },
-      gridTable(gridOf(one, yields, prices), one),
-    ),
+    gridTable(gridOf(one, yields, prices), one),
     element("p", { class: "hint" }, say.gridMind),
     intoWorkbook("grid", words.pictures.names.grid, state),
   );
@@ -101,11 +98,8 @@ function gridView(one: Case, state: PaneState): HTMLElement {
 function gridTable({ yields, prices, profits }: Grid, one: Case): HTMLElement {
   const most = Math.max(1, ...profits.flat().map(Math.abs));
   const now = (value: number, tried: number) => (value === tried ? "true" : undefined);
-  const head = element(
-    "tr",
-    {},
-    element("th", { scope: "col" }, say.gridCorner),
-    prices.map((price) => element("th", { scope: "col", "data-now": now(price, one.priceUsdPerBu) }, price.toFixed(2))),
+  const heads = prices.map((price) =>
+    element("th", { scope: "col", "data-now": now(price, one.priceUsdPerBu) }, price.toFixed(2)),
   );
   const rows = yields.map((bushels, row) =>
     element(
@@ -121,13 +115,13 @@ function gridTable({ yields, prices, profits }: Grid, one: Case): HTMLElement {
       ),
     ),
   );
-  return element(
-    "table",
-    { class: "profit-grid" },
-    element("caption", { class: "hint" }, say.gridCaption),
-    element("thead", {}, head),
-    element("tbody", {}, rows),
-  );
+  return broadTable({
+    label: say.gridGroup,
+    look: "profit-grid",
+    caption: say.gridCaption,
+    head: [columnHead(say.gridCorner), ...heads],
+    rows,
+  });
 }
 
 /** Three depths of gain and of loss; a heavy edge where a cell and the one above or before it differ in sign. */

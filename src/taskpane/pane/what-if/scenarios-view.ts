@@ -2,6 +2,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { amountText, moneyText } from "../number-text";
 import { button } from "../parts/button";
+import { broadTable, columnHead } from "../parts/broad-table";
 import { textField } from "../parts/field";
 import { section } from "../parts/text";
 import type { PaneState } from "../state";
@@ -20,13 +21,7 @@ export function scenariosView(state: PaneState): HTMLElement {
   return section(
     "what-if-scenarios",
     say.scenariosHead,
-    kept.scenarios.length === 0
-      ? element("p", { class: "hint" }, say.noScenarios)
-      : element(
-          "div",
-          { class: "scroll", tabindex: 0, role: "group", "aria-label": say.scenarioTable },
-          table(kept.scenarios, state),
-        ),
+    kept.scenarios.length === 0 ? element("p", { class: "hint" }, say.noScenarios) : table(kept.scenarios, state),
     textField({ id: "what-if-name", label: say.scenarioName, text: scenarioName, action: nameScenario.name }),
     button(keepScenario, state),
     saidAt("keep", state.whatIf),
@@ -34,30 +29,19 @@ export function scenariosView(state: PaneState): HTMLElement {
 }
 
 function table(scenarios: readonly Scenario[], state: PaneState): HTMLElement {
-  const row = (label: string, cell: (scenario: Scenario, index: number) => Child) =>
+  const row = (label: Child, cell: (scenario: Scenario, index: number) => Child) =>
     element(
       "tr",
       {},
       element("th", { scope: "row" }, label),
       scenarios.map((scenario, index) => element("td", {}, cell(scenario, index))),
     );
-  return element(
-    "table",
-    { class: "side-by-side-table" },
-    element(
-      "thead",
-      {},
-      element(
-        "tr",
-        {},
-        element("th", { scope: "col" }, say.figure),
-        scenarios.map(({ name }) => element("th", { scope: "col" }, name)),
-      ),
-    ),
-    element(
-      "tbody",
-      {},
-      quantities.map((quantity) =>
+  return broadTable({
+    label: say.scenarioTable,
+    look: "side-by-side-table",
+    head: [say.figure, ...scenarios.map(({ name }) => name)].map(columnHead),
+    rows: [
+      ...quantities.map((quantity) =>
         row(say.names[quantity], ({ values }) => {
           const value = values[quantity];
           return value === undefined ? "–" : amountText(value, quantityFacts[quantity].limit.unit);
@@ -65,30 +49,19 @@ function table(scenarios: readonly Scenario[], state: PaneState): HTMLElement {
       ),
       row(say.profit, (scenario) => profitText(scenario, "acre")),
       row(say.profitAll, (scenario) => profitText(scenario, "all")),
-      element(
-        "tr",
-        {},
-        element("th", { scope: "row" }, element("span", { class: "unseen" }, say.use)),
-        scenarios.map(({ name }, index) =>
-          element(
-            "td",
-            {},
-            button(useScenario, state, {
-              look: "quiet",
-              value: String(index),
-              attributes: { "aria-label": say.useOf(name) },
-            }),
-            " ",
-            button(removeScenario, state, {
-              look: "quiet",
-              value: String(index),
-              attributes: { "aria-label": say.removeOf(name) },
-            }),
-          ),
-        ),
-      ),
-    ),
-  );
+      row(element("span", { class: "unseen" }, say.use), ({ name }, index) => orders(name, String(index), state)),
+    ],
+  });
+}
+
+/** Try it again, or let it go. */
+function orders(name: string, value: string, state: PaneState): Child {
+  const quiet = (label: string) => ({ look: "quiet", value, attributes: { "aria-label": label } }) as const;
+  return [
+    button(useScenario, state, quiet(say.useOf(name))),
+    " ",
+    button(removeScenario, state, quiet(say.removeOf(name))),
+  ];
 }
 
 function profitText({ values }: Scenario, of: "acre" | "all"): Child {

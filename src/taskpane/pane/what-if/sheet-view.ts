@@ -2,6 +2,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { amountText } from "../number-text";
 import { button } from "../parts/button";
+import { question } from "../parts/question";
 import { section } from "../parts/text";
 import type { PaneState } from "../state";
 import { quantityFacts } from "./quantities";
@@ -17,7 +18,7 @@ export function sheetView(state: PaneState): HTMLElement {
     "what-if-sheet",
     say.sheetHead,
     whatIf.asking
-      ? question(state)
+      ? writing(state)
       : element(
           "div",
           { class: "side-by-side" },
@@ -29,25 +30,20 @@ export function sheetView(state: PaneState): HTMLElement {
   );
 }
 
-function question(state: PaneState): HTMLElement {
+function writing(state: PaneState): HTMLElement {
   const puts = putsOf(state.whatIf);
   const going = puts.filter(({ entry }) => entry);
-  return element(
-    "div",
-    { class: "question", "data-escape": leaveSheet.name },
-    element("p", { id: "what-if-question", tabindex: -1 }, say.putQuestion(going.length)),
-    element(
+  return question({
+    id: "what-if-question",
+    asks: say.putQuestion(going.length),
+    details: element(
       "ul",
       {},
       puts.map((put) => element("li", {}, lineOf(put))),
     ),
-    element(
-      "div",
-      { class: "side-by-side" },
-      button(putNow, state, { says: say.putNow(going.length) }),
-      button(leaveSheet, state),
-    ),
-  );
+    yes: button(putNow, state, { says: say.putNow(going.length) }),
+    no: button(leaveSheet, state),
+  });
 }
 
 function lineOf({ quantity, entry, shownAddress, now }: Put): Child {

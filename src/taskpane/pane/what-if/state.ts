@@ -1,4 +1,5 @@
 import type { WrittenBlock } from "../../../hosts/port";
+import type { Said } from "../parts/outcome";
 import type { LedgerReading } from "../tables/ledgers";
 import type { Quantity } from "./quantities";
 
@@ -50,7 +51,7 @@ export interface WhatIfState {
   readonly scenarioName: string;
   readonly asking: boolean;
   /** What came of the last order, said where it was given. */
-  readonly said?: { readonly at: "take" | "keep" | "sheet"; readonly says: string; readonly done: boolean } | undefined;
+  readonly said?: (Said & { readonly at: "take" | "keep" | "sheet" }) | undefined;
   /** What stood in the cells before the last write. */
   readonly former?: readonly WrittenBlock[] | undefined;
   /** The ledgers that pictures are drawn from; missing until they are asked for. */

@@ -2,7 +2,8 @@ import { words } from "../../words";
 import { element } from "../element";
 import type { KeptWorkbook } from "../environment";
 import { button } from "../parts/button";
-import { textField } from "../parts/field";
+import { fileField, textField } from "../parts/field";
+import { question } from "../parts/question";
 import type { PaneState } from "../state";
 import {
   addWorkbook,
@@ -31,13 +32,13 @@ export function shelfPanel(state: PaneState, shelf: readonly KeptWorkbook[]): HT
       shelf.map((entry) => shelfLine(state, entry)),
     ),
     shelf.some(({ isOpen }) => isOpen) && renaming(state),
-    fileChoice(),
+    fileField("shelf-file", say.openFile, openFile.name),
     element("div", { class: "side-by-side" }, button(addWorkbook, state), button(closeShelf, state, { look: "quiet" })),
   );
 }
 
 function shelfLine(state: PaneState, { id, title, changed, isOpen }: KeptWorkbook): HTMLElement {
-  if (state.strip.removing === id) return question(state, title);
+  if (state.strip.removing === id) return element("li", {}, removal(state, title));
   const when = changed > 0 ? say.changed(new Date(changed)) : say.changedSometime;
   return element(
     "li",
@@ -54,13 +55,13 @@ function shelfLine(state: PaneState, { id, title, changed, isOpen }: KeptWorkboo
   );
 }
 
-function question(state: PaneState, title: string): HTMLElement {
-  return element(
-    "li",
-    { class: "question", "data-escape": keepKept.name },
-    element("p", { id: "shelf-question", tabindex: -1 }, say.removeQuestion(title)),
-    element("div", { class: "side-by-side" }, button(removeKept, state), button(keepKept, state)),
-  );
+function removal(state: PaneState, title: string): HTMLElement {
+  return question({
+    id: "shelf-question",
+    asks: say.removeQuestion(title),
+    yes: button(removeKept, state),
+    no: button(keepKept, state),
+  });
 }
 
 function renaming(state: PaneState): HTMLElement {
@@ -69,14 +70,5 @@ function renaming(state: PaneState): HTMLElement {
     { class: "shelf-rename" },
     textField({ id: "shelf-title", label: say.rename, text: state.strip.title, action: typeTitle.name }),
     button(renameOpen, state, { type: "submit" }),
-  );
-}
-
-function fileChoice(): HTMLElement {
-  return element(
-    "div",
-    { class: "field" },
-    element("label", { for: "shelf-file" }, say.openFile),
-    element("input", { id: "shelf-file", type: "file", accept: ".xlsx", "data-action": openFile.name }),
   );
 }

@@ -2,6 +2,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import type { PaneEnvironment } from "../environment";
 import { button } from "../parts/button";
+import { outcomeLine } from "../parts/outcome";
 import type { PaneState } from "../state";
 import { saveFile, toggleShelf } from "./actions";
 import { shelfPanel } from "./shelf-panel";
@@ -26,6 +27,6 @@ export function workbookStrip(state: PaneState, environment: PaneEnvironment): C
         }),
     ),
     shelf && shelfPanel(state, shelf),
-    element("p", { role: "status", class: "outcome" }, says ?? ""),
+    outcomeLine(says),
   );
 }

@@ -3,6 +3,7 @@ import { element, type Child } from "../element";
 import { numberText, withUnit } from "../number-text";
 import { button } from "../parts/button";
 import { citation } from "../parts/citation";
+import { outcomeLine } from "../parts/outcome";
 import { caution, formulaCode, section, sentence, viewHeading } from "../parts/text";
 import { showFunction } from "../find/actions";
 import type { PaneState } from "../state";
@@ -55,7 +56,7 @@ function copyPart(state: PaneState): Child {
     "section",
     { class: "copy", "aria-label": say.copyText },
     button(copyWorking, state),
-    element("p", { role: "status", class: "outcome" }, copied ? (copied.byHand ? say.copyByHand : say.copied) : ""),
+    outcomeLine(copied && (copied.byHand ? say.copyByHand : say.copied)),
     copied?.byHand &&
       element("textarea", { id: copyId, readonly: true, rows: 10, "aria-label": say.copyText }, copied.text),
   );

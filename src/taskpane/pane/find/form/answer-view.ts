@@ -3,6 +3,7 @@ import type { WorksheetFunction } from "../../../../functions/frame/declaration"
 import { words } from "../../../words";
 import { element, type Child } from "../../element";
 import { withUnit } from "../../number-text";
+import { broadTable } from "../../parts/broad-table";
 import { sentence } from "../../parts/text";
 import { nameInWords } from "./argument-field";
 import { fillsSeveral, sizeOfAnswer, type Call } from "./call";
@@ -45,11 +46,7 @@ export function answerTable(answer: Matrix<CellOut>, label: string): Child {
     ),
   );
   return [
-    element(
-      "div",
-      { class: "scroll", tabindex: 0, role: "group", "aria-label": label },
-      element("table", { class: "answer" }, element("tbody", {}, rows)),
-    ),
+    broadTable({ label, look: "answer", rows }),
     answer.length > mostRows && element("p", { class: "hint" }, say.moreRows(answer.length - mostRows)),
   ];
 }

@@ -5,7 +5,7 @@ import { words } from "../../../words";
 import { element, type Attributes, type Child } from "../../element";
 import { withUnit } from "../../number-text";
 import { button } from "../../parts/button";
-import { hintId, refusalId, refusalLine } from "../../parts/field";
+import { hintId, refusalId, refusalLine, unitId } from "../../parts/field";
 import { sentence } from "../../parts/text";
 import type { PaneState } from "../../state";
 import { takesList, type Entry, type GivenArgument, type Picked } from "./entry";
@@ -139,10 +139,6 @@ function box(name: string, argument: Argument, entry: Entry | undefined, refusal
         options.map((option) => element("option", { value: option })),
       ),
   );
-}
-
-function unitId(id: string): string {
-  return `${id}-unit`;
 }
 
 /** A word typed or filled in under another of its spellings still finds its place in the list. */

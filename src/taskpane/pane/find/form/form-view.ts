@@ -3,6 +3,7 @@ import type { WorksheetFunction } from "../../../../functions/frame/declaration"
 import { words } from "../../../words";
 import { element, type Child } from "../../element";
 import { button } from "../../parts/button";
+import { outcomeLine } from "../../parts/outcome";
 import { formulaCode, section } from "../../parts/text";
 import type { PaneState } from "../../state";
 import { answerView } from "./answer-view";
@@ -40,7 +41,7 @@ export function formView(fn: WorksheetFunction, state: PaneState): HTMLElement {
       answerPart(fn, call),
       element("p", { class: "formula", id: "function-formula" }, formulaCode(call.formula)),
       button(insertCall, state, { look: "main", type: "submit", attributes: { id: "function-insert" } }),
-      outcomeLine(state),
+      outcomeLine(state.find.outcome),
     ),
   );
 }
@@ -67,14 +68,5 @@ function answerPart(fn: WorksheetFunction, call: Call): HTMLElement {
     { class: "answer-so-far" },
     element("p", { class: "field-name" }, say.answer),
     element("div", { role: "status", id: "function-answer" }, answerView(fn, call)),
-  );
-}
-
-function outcomeLine({ find }: PaneState): HTMLElement {
-  const { outcome } = find;
-  return element(
-    "p",
-    { role: "status", class: outcome && !outcome.done ? "outcome refusal" : "outcome" },
-    outcome?.says ?? "",
   );
 }
