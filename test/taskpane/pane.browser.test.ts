@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { backgroundViews, mainViews } from "../../src/taskpane/pane/header/actions";
+import { views } from "../../src/taskpane/pane/state";
 import { words } from "../../src/taskpane/words";
 import { PanePages, type WatchedPage } from "./pane-page";
 
@@ -48,7 +48,7 @@ describe("by keyboard", () => {
   it("goes through everything and out again, forwards and backwards", async () => {
     const page = await pane();
     const forwards = await walk(page, "Tab");
-    const parts = [...mainViews, ...backgroundViews].map((view) => words.pane.views[view]);
+    const parts = views.map((view) => words.pane.views[view]);
     expect(forwards.slice(0, parts.length)).toEqual(parts);
     expect(forwards.at(-1)).toBe("start-fill");
     const backwards = await walk(page, "Shift+Tab");

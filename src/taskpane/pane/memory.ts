@@ -8,18 +8,18 @@ const keys = {
 } as const;
 
 /** What the pane remembers between visits. Storage may be missing, full or refused: then it remembers nothing. */
-export interface Memory {
+interface Memory {
   recall(): unknown;
   keep(value: unknown): void;
   forget(): void;
 }
 
 /** What is remembered apart: the form that starts a workbook, functions opened lately, what was tried, the trial. */
-export type Remembered = keyof typeof keys;
+type Remembered = keyof typeof keys;
 
 export const remembered: readonly Remembered[] = ["form", "recent", "whatIf", "trial"];
 
-export function memoryOf(environment: PaneEnvironment, part: Remembered = "form"): Memory {
+export function memoryOf(environment: PaneEnvironment, part: Remembered): Memory {
   const place = (environment.storagePrefix ?? "") + keys[part];
   return {
     recall: () =>

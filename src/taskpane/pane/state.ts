@@ -10,19 +10,13 @@ import { firstWhatIf, type WhatIfState } from "./what-if/state";
 import { firstWorking, type WorkingState } from "./working/state";
 import { firstStrip, type StripState } from "./workbook-strip/state";
 
-/** The parts of the pane, in the order of the navigation. */
-export const views = [
-  "overview",
-  "start",
-  "find",
-  "working",
-  "what-if",
-  "trial",
-  "check",
-  "clients",
-  "sources",
-  "about",
-] as const;
+/** The parts of the pane that are worked with, in the order of the navigation. */
+export const mainViews = ["overview", "start", "find", "working", "what-if", "trial", "check", "clients"] as const;
+
+/** Those that are read. */
+export const backgroundViews = ["sources", "about"] as const;
+
+export const views = [...mainViews, ...backgroundViews] as const;
 
 export type View = (typeof views)[number];
 

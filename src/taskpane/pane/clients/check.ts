@@ -1,11 +1,11 @@
-import { serialOf } from "../../../core/units/sheet-date";
 import type { ClientList, ListChoices } from "../../../workbook/starters/client-list";
 import { words } from "../../words";
+import { dateOf } from "../parts/read-date";
 import type { ClientsForm, ClientsState } from "./state";
 
 const say = words.clients;
 
-export type CheckedForm = { readonly choices: ListChoices } | { readonly refusals: ClientsState["refusals"] };
+type CheckedForm = { readonly choices: ListChoices } | { readonly refusals: ClientsState["refusals"] };
 
 /** What stands on every report, or what in the form does not fit. */
 export function checkClients(form: ClientsForm, list: ClientList): CheckedForm {
@@ -24,13 +24,6 @@ export function checkClients(form: ClientsForm, list: ClientList): CheckedForm {
       asGroup: form.as === "sheets",
     },
   };
-}
-
-/** The spreadsheet date of "2027-01-15"; null for blank, undefined for anything else. */
-export function dateOf(text: string): number | null | undefined {
-  if (text.trim() === "") return null;
-  const [, year, month, day] = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(text.trim()) ?? [];
-  return year === undefined ? undefined : serialOf(Number(year), Number(month), Number(day));
 }
 
 function hasTests({ columns }: ClientList): boolean {

@@ -2,7 +2,7 @@ import { parseAddress } from "../../../hosts/address";
 import type { WorkbookHost } from "../../../hosts/port";
 import { blocksOf } from "../../../workbook/findings/blocks-of";
 
-export interface SelectedColumn {
+interface SelectedColumn {
   readonly address: string;
   /** The words that head the column of the selected cell; nothing where none do. */
   readonly heading: string | undefined;

@@ -4,7 +4,7 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { button } from "../parts/button";
 import { hintId } from "../parts/field";
-import { viewHeading } from "../parts/text";
+import { section, viewHeading } from "../parts/text";
 import type { PaneState } from "../state";
 import { clearSearch, rowId, search, searchColumn, showAllFound, showFunction, toggleFamily } from "./actions";
 import { functionPage } from "./function-page";
@@ -82,10 +82,9 @@ function foundList({ found }: SearchResult, state: PaneState): Child {
 function recentList(state: PaneState): Child {
   const recent = state.find.recent.flatMap((name) => allFunctions.find((fn) => fn.name === name) ?? []);
   if (recent.length === 0) return undefined;
-  return element(
-    "section",
-    { "aria-labelledby": "find-recent" },
-    element("h3", { id: "find-recent" }, say.recent),
+  return section(
+    "find-recent",
+    say.recent,
     element(
       "ul",
       { class: "plain-list recent" },

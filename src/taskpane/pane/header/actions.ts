@@ -9,6 +9,16 @@ import { readOverview } from "../overview/actions";
 import { readSheet } from "../what-if/reading";
 import { showWorking } from "../working/actions";
 
+/** What a part begins with by itself. */
+const atOpening: Readonly<Partial<Record<View, Action>>> = {
+  overview: readOverview,
+  working: showWorking,
+  "what-if": readSheet,
+  check: lookItOver,
+  clients: lookForList,
+  about: readLoading,
+};
+
 /** Opens a part of the pane. Whatever was typed elsewhere stays as it is. */
 export const openView: Action = {
   name: "pane.open",
@@ -19,12 +29,8 @@ export const openView: Action = {
       (state) => ({ ...state, view, trouble: undefined, find: { ...state.find, shown: undefined } }),
       headingId(view),
     );
-    if (view === "working") perform(desk, showWorking, "");
-    if (view === "what-if") perform(desk, readSheet, "");
-    if (view === "check") perform(desk, lookItOver, "");
-    if (view === "about") perform(desk, readLoading, "");
-    if (view === "overview") perform(desk, readOverview, "");
-    if (view === "clients") perform(desk, lookForList, "");
+    const begun = atOpening[view];
+    if (begun) perform(desk, begun, "");
   },
 };
 
@@ -36,18 +42,5 @@ export const dismissTrouble: Action = {
     desk.change((state) => ({ ...state, trouble: undefined }), headingId(heading));
   },
 };
-
-/** The parts that are worked with, and those that are read. */
-export const mainViews: readonly View[] = [
-  "overview",
-  "start",
-  "find",
-  "working",
-  "what-if",
-  "trial",
-  "check",
-  "clients",
-];
-export const backgroundViews: readonly View[] = ["sources", "about"];
 
 export const headerActions: readonly Action[] = [openView, dismissTrouble];

@@ -2,8 +2,8 @@ import { words } from "../../words";
 import { element, type Child } from "../element";
 import { mark } from "../mark";
 import { button } from "../parts/button";
-import type { PaneState, View } from "../state";
-import { backgroundViews, dismissTrouble, mainViews, openView } from "./actions";
+import { backgroundViews, mainViews, type PaneState, type View } from "../state";
+import { dismissTrouble, openView } from "./actions";
 
 const say = words.pane;
 

@@ -5,7 +5,7 @@ import { changePart } from "../change-part";
 import { perform } from "../dispatch";
 import { isIdle } from "../idle";
 import { headingId } from "../parts/text";
-import type { PaneState } from "../state";
+import { ownFigures } from "../start/form";
 import { unlessRefused } from "../unless-refused";
 import { forgetWorkbook } from "../workbook-strip/actions";
 import { readFarm } from "./farm-figures";
@@ -92,18 +92,12 @@ export const makeItMine: Action = {
         (state) => ({
           ...state,
           view: "start",
-          start: { ...state.start, form: { ...state.start.form, ...ownFigures(state) } },
+          start: { ...state.start, form: { ...state.start.form, ...ownFigures(state.start.form) } },
         }),
         headingId("start"),
       );
     }),
 };
-
-/** The invented farm's name and figures stay with the invented farm. */
-function ownFigures({ start: { form } }: PaneState) {
-  const farmName = form.farmName === defaultChoices.farmName ? "" : form.farmName;
-  return { figures: "empty", farmName } as const;
-}
 
 export const emptyWorkbook: Action = {
   name: "overview.empty",

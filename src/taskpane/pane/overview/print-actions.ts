@@ -1,8 +1,8 @@
-import { dateOf } from "../clients/check";
 import { words } from "../../words";
 import type { Action, Desk } from "../action";
 import { element } from "../element";
 import { printAlone } from "../parts/print";
+import { dateOf } from "../parts/read-date";
 import { printPage } from "./print-page";
 import type { PrintForm } from "./state";
 

@@ -4,7 +4,7 @@ import { element, type Child } from "../element";
 
 const say = words.overview.print;
 
-export interface PrintHead {
+interface PrintHead {
   readonly preparedBy: string;
   readonly date: string;
   readonly note: string;

@@ -2,7 +2,7 @@ import type { Action } from "../action";
 import { element, type Attributes, type Child } from "../element";
 import type { PaneState } from "../state";
 
-export type ButtonLook = "main" | "plain" | "quiet" | "row";
+type ButtonLook = "main" | "plain" | "quiet" | "row";
 
 interface ButtonOptions {
   readonly look?: ButtonLook;

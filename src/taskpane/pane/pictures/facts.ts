@@ -10,11 +10,12 @@ import {
   type TriedFigure,
 } from "../../../workbook/pictures/picture";
 import type { LedgerReading } from "../tables/ledgers";
+import { numberIn } from "../parts/read-number";
 import { caseFrom, plain, readQuantity, valuesOf } from "../what-if/case";
 import { stepsOf } from "../what-if/profit";
 import type { WhatIfState } from "../what-if/state";
 import { rangesOf, swingsOf } from "../what-if/swings";
-import { byListed, factsOf, moneyOf, pairColumns, resultOf } from "../trial/result";
+import { costOf, factsOf, listedIn, moneyOf, pairColumns, resultOf, withYields } from "../trial/result";
 import type { KeptTrial, Layout } from "../trial/state";
 import { yieldsOf } from "../trial/yields";
 
@@ -42,8 +43,7 @@ function triedAcre(state: WhatIfState): TriedAcre {
 
 /** A figure that is as the sheet says follows the sheet. */
 function triedFigure(state: WhatIfState, figure: TriedFigure): Tried {
-  const read = readQuantity(state, figure);
-  const value = read !== "blank" && "value" in read ? read.value : 0;
+  const value = numberIn(readQuantity(state, figure)) ?? 0;
   const bound = state.bound[figure];
   // The pane shows fewer digits than a cell may hold.
   const isSame = bound?.value !== undefined && bound.value !== null && plain(bound.value) === plain(value);
@@ -84,7 +84,7 @@ export function trialPicture(kept: KeptTrial): Picture | undefined {
 }
 
 function pairsPicture(kept: KeptTrial, layout: Layout): PairsPicture {
-  const { blocks, check, treated } = pairColumns(layout, numbersOf(kept));
+  const { blocks, check, treated } = pairColumns(layout, yieldsOf(kept));
   const [checkName = "", treatedName = ""] = layout.treatments;
   const { price, costs } = factsOf(kept);
   return {
@@ -100,21 +100,17 @@ function pairsPicture(kept: KeptTrial, layout: Layout): PairsPicture {
 }
 
 function blocksPicture(kept: KeptTrial, layout: Layout): BlocksPicture {
-  const { strips, listed } = byListed(layout, numbersOf(kept));
   const { price, costs } = factsOf(kept);
   return {
     ...commonOf(kept, layout),
     kind: "blocks",
     check: layout.treatments[0] ?? "",
-    strips,
+    strips: withYields(layout, yieldsOf(kept)),
     ...(price !== null &&
       moneyOf(price, costs) && {
         money: {
           priceUsdPerBu: price,
-          costs: listed.map((treatment) => ({
-            treatment,
-            usdPerAc: costs[layout.treatments.indexOf(treatment)] ?? 0,
-          })),
+          costs: listedIn(layout).map((treatment) => ({ treatment, usdPerAc: costOf(treatment, layout, costs) })),
         },
       }),
   };
@@ -122,8 +118,4 @@ function blocksPicture(kept: KeptTrial, layout: Layout): BlocksPicture {
 
 function commonOf(kept: KeptTrial, { design }: Layout) {
   return { name: kept.form.name.trim(), design, confidencePct: factsOf(kept).confidence ?? 90 };
-}
-
-function numbersOf(kept: KeptTrial): (number | null)[] {
-  return yieldsOf(kept).map((one) => (one !== "blank" && "value" in one ? one.value : null));
 }

@@ -9,7 +9,7 @@ import { parted } from "../parts/parted";
 import { unlessRefused } from "../unless-refused";
 import { checkForm } from "./check";
 import { fieldIds } from "./field-ids";
-import { starterOf, type CropLine, type StartForm } from "./form";
+import { ownFigures, starterOf, type CropLine, type StartForm } from "./form";
 import type { Refusal } from "./state";
 
 const say = words.start;
@@ -42,11 +42,10 @@ export const chooseStarter = entry("starter", (starter) => ({ starter }));
 export const chooseGuide = entry("guide", (guide) => ({ guide }));
 export const nameFarm = entry("farm", (farmName) => ({ farmName }));
 
-/** Own figures come with a name of one's own; the invented farm's name stands only on its own figures. */
-export const chooseFigures = entry("figures", (value, { farmName }) =>
+export const chooseFigures = entry("figures", (value, form) =>
   value === "empty"
-    ? { figures: "empty", farmName: farmName === demoFarmName ? "" : farmName }
-    : { figures: "demo", farmName: farmName.trim() === "" ? demoFarmName : farmName },
+    ? ownFigures(form)
+    : { figures: "demo", farmName: form.farmName.trim() === "" ? demoFarmName : form.farmName },
 );
 
 export const countFields = entry("fields", (fields) => ({ fields }));

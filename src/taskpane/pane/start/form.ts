@@ -10,6 +10,7 @@ import {
   type Starter,
   type StarterSheet,
 } from "../../../workbook/starters";
+import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
 
 /** Everything typed and chosen, as it stands in the fields. Checked only when it is needed. */
 export interface StartForm {
@@ -53,10 +54,7 @@ function usualLine(crop: StarterCrop): CropLine {
 export function formFrom(remembered: unknown): StartForm {
   const fresh = firstForm();
   if (!isRecord(remembered)) return fresh;
-  const text = (key: "guide" | "farmName" | "fields"): string => {
-    const value = remembered[key];
-    return typeof value === "string" ? value : fresh[key];
-  };
+  const text = (key: "guide" | "farmName" | "fields"): string => textIn(remembered, key) ?? fresh[key];
   const line = (crop: StarterCrop): CropLine => cropFrom(remembered.crops, crop, fresh.crops[crop]);
   const starter = starters.find(({ key }) => key === remembered.starter)?.key ?? fresh.starter;
   return {
@@ -72,17 +70,19 @@ export function formFrom(remembered: unknown): StartForm {
 }
 
 function cropFrom(remembered: unknown, crop: StarterCrop, fresh: CropLine): CropLine {
-  const line = isRecord(remembered) ? remembered[crop] : undefined;
-  if (!isRecord(line) || typeof line.price !== "string" || typeof line.yieldGoal !== "string") return fresh;
-  return { grown: line.grown === true, price: line.price, yieldGoal: line.yieldGoal };
+  const line = recordOf(recordOf(remembered)[crop]);
+  const [price, yieldGoal] = [textIn(line, "price"), textIn(line, "yieldGoal")];
+  return price === undefined || yieldGoal === undefined ? fresh : { grown: line.grown === true, price, yieldGoal };
 }
 
 function partsFrom(remembered: unknown): readonly FarmPart[] {
-  return Array.isArray(remembered) ? allFarmParts.filter((part) => remembered.includes(part)) : [];
+  const left = listIn(remembered);
+  return allFarmParts.filter((part) => left.includes(part));
 }
 
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null;
+/** Own figures come with a name of one's own; the invented farm's name stands only on its own figures. */
+export function ownFigures({ farmName }: StartForm): Pick<StartForm, "figures" | "farmName"> {
+  return { figures: "empty", farmName: farmName === defaultChoices.farmName ? "" : farmName };
 }
 
 /** The parts of a farm plan that stay ticked. */

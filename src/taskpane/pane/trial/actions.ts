@@ -2,13 +2,14 @@ import { words } from "../../words";
 import type { Action, Desk } from "../action";
 import { printPart } from "../parts/print";
 import { numberIn, readNumber, refusalIn } from "../parts/read-number";
+import { headingId } from "../parts/text";
 import { trialLimits } from "../../../core/trials/trial-limits";
 import { designWords } from "../../../functions/trials/design-words";
 import { parted } from "../parts/parted";
 import { changeKept, changeTrial, holdsSomething, telling } from "./change-trial";
 import { trialBlock } from "./insert";
 import { layoutFor, trialIds } from "./layout";
-import { firstTrial, noStrip, type TrialState } from "./state";
+import { firstTrial, noStrip } from "./state";
 import { stripActions } from "./strip-actions";
 
 const say = words.trial;
@@ -151,12 +152,8 @@ export const emptyNow: Action = {
   name: "trial.emptying",
   label: say.startOverNow,
   allowed: ({ trial }) => trial.asking === "empty",
-  perform: (desk) => changeTrial(desk, firstTrialWhole(), "trial-heading"),
+  perform: (desk) => desk.change((state) => ({ ...state, trial: firstTrial() }), headingId("trial")),
 };
-
-function firstTrialWhole(): TrialState {
-  return { ...firstTrial(), asking: undefined, target: undefined, said: undefined };
-}
 
 export const trialActions: readonly Action[] = [
   fillIn,

@@ -8,7 +8,7 @@ import { numberIn, readNumber } from "../parts/read-number";
 import { limits } from "../../../core/limits";
 import { trialLimits } from "../../../core/trials/trial-limits";
 import { groundOf } from "./layout";
-import { factsOf, moneyOf } from "./result";
+import { costOf, factsOf, listedIn, moneyOf } from "./result";
 import type { KeptTrial, Layout } from "./state";
 
 const say = words.trial;
@@ -75,15 +75,15 @@ function resultFormula(kept: KeptTrial, layout: Layout, at: At): string {
   const last = tableTop + layout.strips.length - 1;
   const column = (index: number) => `${at(tableTop, index)}:${at(last, index)}`;
   const { confidence, price, costs } = factsOf(kept);
-  const listed = [...new Set(layout.strips.map(({ treatment }) => treatment))];
-  const inOrder = listed.map((name) => costs[layout.treatments.indexOf(name)] ?? 0);
   const facts = [
     column(columns.treatment),
     column(columns.block),
     column(columns.yield),
     literal(confidence),
     literal(layout.treatments[0] ?? null),
-    ...(moneyOf(price, costs) ? [literal(price), arrayLiteral(inOrder.map((cost) => [cost]))] : []),
+    ...(moneyOf(price, costs)
+      ? [literal(price), arrayLiteral(listedIn(layout).map((name) => [costOf(name, layout, costs)]))]
+      : []),
   ];
   return `=${namespace}.${trialBlocks.name}(${facts.join(",")})`;
 }

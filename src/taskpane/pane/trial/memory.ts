@@ -1,6 +1,6 @@
 import type { LayoutStrip } from "../../../core/trials/trial-layout";
 import { designWords } from "../../../functions/trials/design-words";
-import { isRecord, recordOf, textIn } from "../parts/remembered";
+import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
 import {
   firstKept,
   firstTrial,
@@ -56,8 +56,4 @@ function layoutFrom(value: unknown): Layout | undefined {
 function stripFrom(strip: Readonly<Record<string, unknown>>): StripText {
   const text = (key: string) => textIn(strip, key) ?? "";
   return { yield: text("yield"), weight: text("weight"), moisture: text("moisture") };
-}
-
-function listIn(value: unknown): readonly unknown[] {
-  return Array.isArray(value) ? value : [];
 }

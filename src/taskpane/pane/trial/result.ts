@@ -16,7 +16,7 @@ import { yieldsOf } from "./yields";
 const say = words.trial;
 
 /** A gain over the check with its likely range, as the picture shows it. */
-export interface ShownGain {
+interface ShownGain {
   readonly name: string;
   readonly gain: number;
   readonly low: number;
@@ -40,7 +40,7 @@ export type TrialResult =
 export function resultOf(kept: KeptTrial): TrialResult | undefined {
   const { layout } = kept;
   if (!layout) return undefined;
-  const yields = yieldsOf(kept).map((one) => (one !== "blank" && "value" in one ? one.value : null));
+  const yields = yieldsOf(kept);
   if (yields.filter((one) => one !== null).length < 2 * layout.treatments.length) return { because: say.waiting };
   return layout.treatments.length === 2 ? pairsResult(kept, layout, yields) : blocksResult(kept, layout, yields);
 }
@@ -104,8 +104,7 @@ function blocksResult(kept: KeptTrial, layout: Layout, yields: Yields): TrialRes
   const { confidence, price, costs } = factsOf(kept);
   const [check = null] = layout.treatments;
   const money = moneyOf(price, costs);
-  const { strips, listed } = byListed(layout, yields);
-  const inOrder = listed.map((name) => costs[layout.treatments.indexOf(name)] ?? 0);
+  const strips = withYields(layout, yields);
   const rows = runFunction(trialBlocks, [
     column(strips.map(({ treatment }) => treatment)),
     column(strips.map(({ block }) => block)),
@@ -113,7 +112,7 @@ function blocksResult(kept: KeptTrial, layout: Layout, yields: Yields): TrialRes
     confidence,
     check,
     money ? price : null,
-    money ? column(inOrder) : null,
+    money ? column(listedIn(layout).map((name) => costOf(name, layout, costs))) : null,
   ]);
   return told(rows, () => {
     const trial = blockTrial({
@@ -125,7 +124,7 @@ function blocksResult(kept: KeptTrial, layout: Layout, yields: Yields): TrialRes
     });
     const gains = trial.treatments.flatMap(({ treatment, againstCheck }) => {
       if (!againstCheck) return [];
-      const over = (costs[layout.treatments.indexOf(treatment)] ?? 0) - (costs[0] ?? 0);
+      const over = costOf(treatment, layout, costs) - (costs[0] ?? 0);
       const pay = money && price !== null ? { priceUsdPerBu: price, costUsdPerAc: over } : null;
       return [shownGain(treatment, againstCheck, pay)];
     });
@@ -133,10 +132,18 @@ function blocksResult(kept: KeptTrial, layout: Layout, yields: Yields): TrialRes
   });
 }
 
-/** Strips with their yields, and the treatments in the order in which the strips first name them. */
-export function byListed({ strips }: Layout, yields: Yields) {
-  const withYields = strips.map((strip, index) => ({ ...strip, yieldBuPerAc: yields[index] ?? null }));
-  return { strips: withYields, listed: [...new Set(strips.map(({ treatment }) => treatment))] };
+export function withYields({ strips }: Layout, yields: Yields) {
+  return strips.map((strip, index) => ({ ...strip, yieldBuPerAc: yields[index] ?? null }));
+}
+
+/** The treatments in the order in which the strips first name them. */
+export function listedIn({ strips }: Layout): string[] {
+  return [...new Set(strips.map(({ treatment }) => treatment))];
+}
+
+/** What a treatment costs an acre; nothing where no cost was typed. */
+export function costOf(treatment: string, { treatments }: Layout, costs: Facts["costs"]): number {
+  return costs[treatments.indexOf(treatment)] ?? 0;
 }
 
 /** Money is talked of once there is a price and a cost. */

@@ -5,6 +5,7 @@ import { numberText } from "../number-text";
 import { broadTable, columnHead } from "../parts/broad-table";
 import { button } from "../parts/button";
 import { radioGroup } from "../parts/choices";
+import { numberIn, refusalIn, type Read } from "../parts/read-number";
 import { selectField } from "../parts/select";
 import { section } from "../parts/text";
 import type { PaneState } from "../state";
@@ -12,7 +13,7 @@ import { chooseCrop, chooseEntry } from "./actions";
 import { putPasted, takeSelected, typePaste, writeStrip } from "./strip-actions";
 import { saidAt } from "./questions";
 import type { Layout, StripText } from "./state";
-import { yieldsOf, type StripYield } from "./yields";
+import { readYields } from "./yields";
 
 const say = words.trial;
 
@@ -54,7 +55,7 @@ function cropChoice(chosen: string): HTMLElement {
 function stripTable({ strips }: Layout, state: PaneState): HTMLElement {
   const { kept } = state.trial;
   const weighed = kept.form.entry === "weights";
-  const yields = yieldsOf(kept);
+  const yields = readYields(kept);
   const heads = [say.strip, say.treatment, ...(weighed ? [say.weight, say.moisture, say.becomes] : [say.yield])];
   return broadTable({
     label: say.yieldsHead,
@@ -80,7 +81,7 @@ function stripTable({ strips }: Layout, state: PaneState): HTMLElement {
 
 function box(index: number, part: keyof StripText, label: string, { trial }: PaneState): HTMLElement {
   const text = trial.kept.strips[index]?.[part] ?? "";
-  const refused = refusalOf(yieldsOf(trial.kept)[index]) !== undefined;
+  const refused = refusalIn(readYields(trial.kept)[index] ?? "blank") !== undefined;
   return element(
     "td",
     {},
@@ -100,17 +101,14 @@ function box(index: number, part: keyof StripText, label: string, { trial }: Pan
   );
 }
 
-function shown(one: StripYield | undefined): string {
-  return one !== undefined && one !== "blank" && "value" in one ? numberText(one.value) : "";
-}
-
-function refusalOf(one: StripYield | undefined): string | undefined {
-  return one !== undefined && one !== "blank" && "refusal" in one ? one.refusal : undefined;
+function shown(read: Read = "blank"): string {
+  const value = numberIn(read);
+  return value === undefined ? "" : numberText(value);
 }
 
 /** The strips that cannot be read, with the reason of each; the same reason once. */
 function unread(state: PaneState): Child {
-  const reasons = yieldsOf(state.trial.kept).flatMap((one) => refusalOf(one) ?? []);
+  const reasons = readYields(state.trial.kept).flatMap((read) => refusalIn(read) ?? []);
   const told = [...new Set(reasons)].slice(0, 4);
   return element(
     "p",

@@ -4,26 +4,23 @@ import { isCellError } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
 import { trialStripYield } from "../../../functions/trials/trial-strip-yield";
 import { words } from "../../words";
-import { numberIn, readNumber, refusalIn } from "../parts/read-number";
+import { numberIn, readNumber, refusalIn, type Read } from "../parts/read-number";
 import { sentence } from "../parts/text";
 import { groundOf } from "./layout";
 import type { KeptTrial, StripText } from "./state";
 
 const say = words.trial;
 
-/** What a strip yielded, or why that cannot be told; blank for a strip without an entry. */
-export type StripYield = { readonly value: number } | { readonly refusal: string } | "blank";
-
-/** The yields of all strips, worked out from weights where those were written down. */
-export function yieldsOf(kept: KeptTrial): StripYield[] {
+/** The yields of all strips, worked out from weights where those were written down; blank where nothing was. */
+export function readYields(kept: KeptTrial): Read[] {
   return kept.strips.map((strip) => (kept.form.entry === "yields" ? typedYield(strip) : weighedYield(strip, kept)));
 }
 
-function typedYield(strip: StripText): StripYield {
+function typedYield(strip: StripText): Read {
   return readNumber(say.measured.yield, strip.yield, trialLimits.yield);
 }
 
-function weighedYield(strip: StripText, { form, strips }: KeptTrial): StripYield {
+function weighedYield(strip: StripText, { form, strips }: KeptTrial): Read {
   if (strip.weight.trim() === "" && strip.moisture.trim() === "") return "blank";
   const weight = readNumber(say.measured.weight, strip.weight, trialLimits.weight);
   const moisture = readNumber(say.measured.moisture, strip.moisture, limits.moisture);
@@ -34,6 +31,11 @@ function weighedYield(strip: StripText, { form, strips }: KeptTrial): StripYield
   const [[answer] = []] = runFunction(trialStripYield, call);
   if (typeof answer === "number") return { value: answer };
   return { refusal: isCellError(answer) && answer.message ? sentence(answer.message) : say.waiting };
+}
+
+/** The yields as far as they can be read. */
+export function yieldsOf(kept: KeptTrial): (number | null)[] {
+  return readYields(kept).map((read) => numberIn(read) ?? null);
 }
 
 /** Lines of a pasted column, or of two columns: weight and moisture. An empty line is a lost strip. */

@@ -1,5 +1,5 @@
 import { words } from "../../words";
-import { readNumber, type Read } from "../parts/read-number";
+import { numberIn, readNumber, type Read } from "../parts/read-number";
 import { quantities, quantityFacts, type Quantity } from "./quantities";
 import type { WhatIfState } from "./state";
 
@@ -31,8 +31,8 @@ export function readQuantity(state: WhatIfState, quantity: Quantity): Read {
 export function valuesOf(state: WhatIfState): Partial<Record<Quantity, number>> {
   return Object.fromEntries(
     quantities.flatMap((quantity) => {
-      const read = readQuantity(state, quantity);
-      return read !== "blank" && "value" in read ? [[quantity, read.value] as const] : [];
+      const value = numberIn(readQuantity(state, quantity));
+      return value === undefined ? [] : [[quantity, value] as const];
     }),
   );
 }

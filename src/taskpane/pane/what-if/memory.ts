@@ -1,4 +1,4 @@
-import { isRecord, recordOf, textIn } from "../parts/remembered";
+import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
 import { isQuantity, type Quantity } from "./quantities";
 import { nothingKept, type CostLine, type Kept, type Scenario } from "./state";
 
@@ -11,8 +11,8 @@ export function keptOf(remembered: unknown, workbook: string): Kept {
   return {
     typed: texts(kept.typed, isQuantity),
     ranges: texts(kept.ranges, (key): key is string => /^[a-zA-Z]+\.(low|high)$/.test(key)),
-    lines: listIn(kept.lines).map(lineFrom),
-    scenarios: listIn(kept.scenarios).map(scenarioFrom),
+    lines: listIn(kept.lines).filter(isRecord).map(lineFrom),
+    scenarios: listIn(kept.scenarios).filter(isRecord).map(scenarioFrom),
     cells: texts(kept.cells, isQuantity),
     place: textIn(kept, "place") ?? "",
   };
@@ -30,10 +30,6 @@ function texts<Key extends string>(value: unknown, isKey: (key: string) => key i
     isKey(key) && typeof text === "string" ? [[key, text] as const] : [],
   );
   return Object.fromEntries(found) as Record<Key, string>; // only some keys, which the places it goes to allow
-}
-
-function listIn(value: unknown): readonly Readonly<Record<string, unknown>>[] {
-  return Array.isArray(value) ? value.filter(isRecord) : [];
 }
 
 function lineFrom(line: Readonly<Record<string, unknown>>): CostLine {

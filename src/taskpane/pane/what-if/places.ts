@@ -23,7 +23,7 @@ export function placesIn(names: readonly string[]): Place[] {
   });
 }
 
-export interface PlaceReading {
+interface PlaceReading {
   readonly bound: Readonly<Partial<Record<Quantity, Bound>>>;
   readonly crop: string;
 }

@@ -30,7 +30,7 @@ export function isQuantity(text: string): text is Quantity {
   return quantities.some((one) => one === text);
 }
 
-export interface SliderScale {
+interface SliderScale {
   readonly min: number;
   readonly max: number;
   readonly step: number;

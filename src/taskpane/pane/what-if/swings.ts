@@ -13,7 +13,7 @@ const say = words.whatIf;
 
 export type End = "low" | "high";
 
-export interface RangeReading {
+interface RangeReading {
   readonly low?: number | undefined;
   readonly high?: number | undefined;
   readonly refusal?: string | undefined;
@@ -97,7 +97,7 @@ function lineSwing(line: CostLine, values: Partial<Record<Quantity, number>>): S
   return swing({ name: line.name.trim() || say.lineName, moves: { planned }, low, high }, at);
 }
 
-export interface LineReading extends RangeReading {
+interface LineReading extends RangeReading {
   readonly planned?: number | undefined;
 }
 

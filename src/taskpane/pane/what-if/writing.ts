@@ -1,6 +1,7 @@
 import type { WrittenBlock } from "../../../hosts/port";
 import { words } from "../../words";
 import type { Action } from "../action";
+import { numberIn } from "../parts/read-number";
 import type { PaneState } from "../state";
 import { readQuantity } from "./case";
 import { changeKept, changeWhatIf, telling } from "./change-what-if";
@@ -23,13 +24,13 @@ export interface Put {
 export function putsOf(state: WhatIfState): Put[] {
   return quantities.flatMap((quantity) => {
     if (state.kept.typed[quantity] === undefined) return [];
-    const read = readQuantity(state, quantity);
+    const now = numberIn(readQuantity(state, quantity));
     const bound = state.bound[quantity];
-    if (read === "blank" || !("value" in read) || read.value === bound?.value) return [];
+    if (now === undefined || now === bound?.value) return [];
     return [
       {
         quantity,
-        now: read.value,
+        now,
         ...(bound?.entry && { entry: bound.entry }),
         ...(bound && { shownAddress: bound.address }),
       },

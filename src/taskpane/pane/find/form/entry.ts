@@ -1,3 +1,4 @@
+import { calendarOf } from "../../../../core/units/sheet-date";
 import type { Argument, ArgumentFacts } from "../../../../functions/frame/arguments";
 import type { CellIn, Matrix, RawArgument } from "../../../../functions/frame/cell";
 import { arrayLiteral, literal } from "../../../../functions/frame/formula-text";
@@ -110,6 +111,6 @@ function serialOf(cell: CellIn, argument: Argument): number | undefined {
 }
 
 function dateFormula(serial: number): string {
-  const day = new Date(Date.UTC(1899, 11, 30) + serial * 86_400_000);
-  return `DATE(${day.getUTCFullYear()},${day.getUTCMonth() + 1},${day.getUTCDate()})`;
+  const { year, month, day } = calendarOf(serial);
+  return `DATE(${year},${month},${day})`;
 }
