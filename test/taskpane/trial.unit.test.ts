@@ -216,11 +216,11 @@ describe("into the workbook", () => {
     type("trial-price", "4.50");
     type("trial-cost-1", "18.50");
     host.selected = "'Trial page'!B4";
-    press("Insert into the workbook");
+    press("Put the trial into the sheet");
     await settled();
-    expect(page()).toContain("Fill 'Trial page'!B4:K32, all of it empty now?");
+    expect(page()).toContain("Write into 'Trial page'!B4:K32, all of it empty now?");
     expect(host.written).toEqual([]);
-    press("Insert");
+    press("Write it");
     await settled();
     const [written] = host.written;
     const rows = written?.blocks[0]?.rows ?? [];
@@ -242,9 +242,9 @@ describe("into the workbook", () => {
     document.querySelector<HTMLInputElement>("#trial-entry-weights")?.click();
     type("trial-crop", "corn");
     paste("3400\t19.2");
-    press("Insert into the workbook");
+    press("Put the trial into the sheet");
     await settled();
-    press("Insert");
+    press("Write it");
     await settled();
     expect(host.written[0]?.blocks[0]?.rows[3]?.slice(5, 8)).toEqual([
       { formula: '=IF(COUNT(G4:H4)=2,LOAM.TRIALSTRIPYIELD(G4,600,20,H4,"corn"),"")' },
@@ -256,9 +256,9 @@ describe("into the workbook", () => {
   it("tells what is in the way", async () => {
     layOut();
     host.refusal = { of: "write", says: "Sheet1!C5 is not empty." };
-    press("Insert into the workbook");
+    press("Put the trial into the sheet");
     await settled();
-    press("Insert");
+    press("Write it");
     await settled();
     expect(page()).toContain("Sheet1!C5 is not empty.");
   });

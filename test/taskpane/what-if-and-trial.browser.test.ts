@@ -85,7 +85,7 @@ it.each(looks)(
     await page.waitForSelector("#tornado");
     await page.getByRole("button", { name: "Draw them from the workbook" }).click();
     await page.waitForSelector("#drift-PotashLedger");
-    await page.getByRole("button", { name: "Put this one into the sheet" }).click();
+    await page.getByRole("button", { name: "Put these figures into the sheet" }).click();
     await page.screenshot({ path: path.join(folder, `what-if-${width}-${colorScheme}.png`), fullPage: true });
     expect(await violations(page)).toEqual([]);
     await page.getByRole("button", { name: "Write it" }).click();
@@ -116,7 +116,7 @@ it.each(looks)(
     await page.fill("#trial-price", "10.60");
     await page.fill("#trial-cost-1", "21");
     await page.waitForSelector("#differences");
-    await page.getByRole("button", { name: "Insert into the workbook" }).click();
+    await page.getByRole("button", { name: "Put the trial into the sheet" }).click();
     await page.waitForSelector("#trial-question");
     await page.screenshot({ path: path.join(folder, `trial-${width}-${colorScheme}.png`), fullPage: true });
     expect(await violations(page)).toEqual([]);

@@ -213,7 +213,7 @@ describe("into the sheet", () => {
   it("asks, writes typed cells only, and puts the former figures back", async () => {
     type("what-if-yield", "205");
     type("what-if-cost", "800");
-    press("Put this one into the sheet");
+    press("Put these figures into the sheet");
     expect(document.activeElement?.id).toBe("what-if-question");
     expect(page()).toContain("Write this number into the sheet?");
     expect(page()).toContain("Yield, Quick!B2: 190 bu/ac → 205 bu/ac");
@@ -231,7 +231,7 @@ describe("into the sheet", () => {
 
   it("leaves the sheet alone on Escape", () => {
     type("what-if-yield", "205");
-    press("Put this one into the sheet");
+    press("Put these figures into the sheet");
     byId("what-if-question").dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
     expect(host.written).toEqual([]);
     expect(document.activeElement?.id).toBe("what-if-put");
@@ -240,7 +240,7 @@ describe("into the sheet", () => {
   it("tells what the host refuses and keeps what was tried", async () => {
     host.refusal = { of: "write", says: "The sheet is protected. Lift the protection first." };
     type("what-if-yield", "205");
-    press("Put this one into the sheet");
+    press("Put these figures into the sheet");
     press("Write it");
     await settled();
     expect(page()).toContain("The sheet is protected. Lift the protection first.");
@@ -248,7 +248,7 @@ describe("into the sheet", () => {
   });
 
   it("says that there is nothing to write", () => {
-    press("Put this one into the sheet");
+    press("Put these figures into the sheet");
     expect(page()).toContain("What is tried is what the sheet says. Move a slider first.");
   });
 
@@ -260,7 +260,7 @@ describe("into the sheet", () => {
     mount();
     await open();
     type("what-if-yield", "52");
-    press("Put this one into the sheet");
+    press("Put these figures into the sheet");
     expect(page()).toContain("Yield, What if!B5: blank → 52 bu/ac");
     press("Write it");
     await settled();

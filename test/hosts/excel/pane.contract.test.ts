@@ -156,7 +156,7 @@ describe("what if", () => {
     expect(pane.byId("what-if-result").textContent).toBe("▼ An acre falls short by $55.50.");
     pane.type("what-if-yield", "205");
     pane.type("what-if-cost", "$800");
-    await pane.press("Put this one into the sheet");
+    await pane.press("Put these figures into the sheet");
     expect(pane.text()).toContain("Costs before hauling (Quick!B4) is worked out by the sheet and stays as it is.");
     await pane.press("Write it");
     expect([1, 3].map((row) => contentAt("Quick", row, 1))).toEqual([205, "=800+25"]);
@@ -181,8 +181,8 @@ describe("a strip trial", () => {
     await layOut();
     workbook.Worksheets.Add("Trial page");
     await pane.select("Trial page", "B4");
-    await pane.press("Insert into the workbook");
-    await pane.press("Insert");
+    await pane.press("Put the trial into the sheet");
+    await pane.press("Write it");
     expect(contentAt("Trial page", 3, 1)).toBe("Strip trial: fungicide in Home Quarter");
     expect([6, 7, 8, 9, 10, 11].map((row) => contentAt("Trial page", row, 6))).toEqual([180, 187, 176, 179, 171, 181]);
     expect(contentAt("Trial page", 13, 1)).toMatch(/^=LOAM\.TRIALBLOCKS\(D7:D12,C7:C12,G7:G12,/);
@@ -192,8 +192,8 @@ describe("a strip trial", () => {
     await layOut();
     await pane.select("Field list", "A1");
     const before = workbook.picture();
-    await pane.press("Insert into the workbook");
-    await pane.press("Insert");
+    await pane.press("Put the trial into the sheet");
+    await pane.press("Write it");
     expect(pane.text()).toContain("'Field list'!A1 is not empty.");
     expect(workbook.picture()).toBe(before);
   });

@@ -23,7 +23,7 @@ const resultColumns = 10;
 /** The layout with its yields and the formula of the result, from the first cell of a selection on. */
 export function trialBlock(kept: KeptTrial, layout: Layout, selection: string): WrittenBlock {
   const place = parseAddress(selection);
-  if (!place) throw new HostError(words.whatIf.oneCell, "NoAddress");
+  if (!place) throw new HostError(say.insertNowhere, "NoAddress");
   const { top, left } = place.area;
   const at: At = (row, column) =>
     areaAddress({ top: top + row, bottom: top + row, left: left + column, right: left + column });

@@ -27,7 +27,6 @@ export const find = {
   nothing:
     "Try another word for it, such as potash, stand, spray, tile or price. Clear the search to see all families.",
   recent: "Opened lately",
-  families: "By family",
   back: "‹ All functions",
   returns: (says: string, unit: string, table: boolean) =>
     `Gives ${says}${unit && !says.includes(unit) ? `, in ${unit}` : ""}.${table ? " The answer fills several cells." : ""}`,

@@ -23,7 +23,6 @@ export const whatIf = {
   takeFor: (name: string) => ` for ${name.toLowerCase()}`,
   tookNothing: (address: string) => `${address} holds no number. Select a cell with one, then take it.`,
   oneCell: "Select one cell only, then take it.",
-  missing: (name: string) => `${name} is missing: type a number.`,
   resultHead: "What an acre leaves",
   waiting: "Fill in yield, price and costs to see what an acre leaves.",
   leaves: (amount: string) => `▲ An acre leaves ${amount}.`,
@@ -84,7 +83,7 @@ export const whatIf = {
   remove: "Remove",
   removeOf: (name: string) => `Remove ${name}`,
   sheetHead: "Into the sheet and back",
-  put: "Put this one into the sheet",
+  put: "Put these figures into the sheet",
   nothingToPut: "What is tried is what the sheet says. Move a slider first.",
   putQuestion: (count: number) =>
     count === 1 ? "Write this number into the sheet?" : `Write these ${count} numbers into the sheet?`,
