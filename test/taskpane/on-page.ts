@@ -1,3 +1,5 @@
+import type { PreferenceStorage } from "../../src/taskpane/pane";
+
 /** What a person does on the page of the test. Each step fails at once where the page does not have what it needs. */
 
 export function byId(id: string): HTMLElement {
@@ -30,4 +32,19 @@ export function field(id: string): HTMLInputElement | HTMLTextAreaElement | HTML
 export function type(id: string, text: string): void {
   field(id).value = text;
   field(id).dispatchEvent(new Event("input", { bubbles: true }));
+}
+
+export function input(id: string): HTMLInputElement {
+  const found = byId(id);
+  if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
+  return found;
+}
+
+/** A storage of the browser that keeps what it is given in a map of the test's own. */
+export function storageIn(kept: Map<string, string>): PreferenceStorage {
+  return {
+    getItem: (key) => kept.get(key) ?? null,
+    setItem: (key, value) => void kept.set(key, value),
+    removeItem: (key) => void kept.delete(key),
+  };
 }

@@ -4,19 +4,13 @@ import { exampleFormula } from "../../src/functions/frame/formula-text";
 import { HostError } from "../../src/hosts/port";
 import { mountPane, type KeptWorkbooks, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
-import { button, byId, type } from "./on-page";
+import { button, byId, input, storageIn, type } from "./on-page";
 
 let host: FakeHost;
 
 function mount(environment: Partial<PaneEnvironment> = {}): void {
   document.body.innerHTML = "<div id='root'></div>";
   mountPane(byId("root"), host, { kind: "excel", ...environment });
-}
-
-function input(id: string): HTMLInputElement {
-  const found = byId(id);
-  if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
-  return found;
 }
 
 function leave(id: string): void {
@@ -302,12 +296,7 @@ describe("Sources and About", () => {
 describe("what the pane remembers", () => {
   function shelf(): PreferenceStorage & { readonly kept: Map<string, string> } {
     const kept = new Map<string, string>();
-    return {
-      kept,
-      getItem: (key) => kept.get(key) ?? null,
-      setItem: (key, value) => void kept.set(key, value),
-      removeItem: (key) => void kept.delete(key),
-    };
+    return { kept, ...storageIn(kept) };
   }
 
   it("brings what was typed back at the next visit, under the given prefix", () => {

@@ -1,22 +1,17 @@
 /** @jest-environment jsdom */
-import { mountPane, type PreferenceStorage } from "../../src/taskpane/pane";
+import { mountPane } from "../../src/taskpane/pane";
 import { pastedStrips } from "../../src/taskpane/pane/trial/yields";
 import { letterOf } from "../../src/taskpane/pane/trial/layout";
 import { trialLayout } from "../../src/core/trials/trial-layout";
 import { FakeHost } from "./fake-host";
-import { byId, field, press, type } from "./on-page";
+import { byId, field, press, storageIn, type } from "./on-page";
 
 let host: FakeHost;
 let stored: Map<string, string>;
 
 function mount(): void {
   document.body.innerHTML = "<div id='root'></div>";
-  const storage: PreferenceStorage = {
-    getItem: (key) => stored.get(key) ?? null,
-    setItem: (key, value) => void stored.set(key, value),
-    removeItem: (key) => void stored.delete(key),
-  };
-  mountPane(byId("root"), host, { kind: "excel", storage: () => storage });
+  mountPane(byId("root"), host, { kind: "excel", storage: () => storageIn(stored) });
   press("Strip trials");
 }
 

@@ -1,7 +1,7 @@
 /** @jest-environment jsdom */
-import { mountPane, type PaneEnvironment, type PreferenceStorage } from "../../src/taskpane/pane";
+import { mountPane, type PaneEnvironment } from "../../src/taskpane/pane";
 import { FakeHost } from "./fake-host";
-import { byId, press, type } from "./on-page";
+import { byId, input, press, storageIn, type } from "./on-page";
 
 /** A sheet like the quick what-if: 190 bu/ac at $4.35, $825 of costs, 30 cents a bushel. */
 function quickHost(kind: "excel" | "browser" = "excel"): FakeHost {
@@ -33,23 +33,12 @@ let stored: Map<string, string>;
 
 function mount(environment: Partial<PaneEnvironment> = {}): void {
   document.body.innerHTML = "<div id='root'></div>";
-  const storage: PreferenceStorage = {
-    getItem: (key) => stored.get(key) ?? null,
-    setItem: (key, value) => void stored.set(key, value),
-    removeItem: (key) => void stored.delete(key),
-  };
   mountPane(byId("root"), host, {
     kind: "excel",
-    storage: () => storage,
+    storage: () => storageIn(stored),
     workbookId: async () => "farm.xlsx",
     ...environment,
   });
-}
-
-function input(id: string): HTMLInputElement {
-  const found = byId(id);
-  if (!(found instanceof HTMLInputElement)) throw new Error(`${id} is not a field.`);
-  return found;
 }
 
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 10));

@@ -1,22 +1,16 @@
 /** @jest-environment jsdom */
 import { allFunctions } from "../../../src/functions";
 import { exampleFormula } from "../../../src/functions/frame/formula-text";
-import { mountPane, type PreferenceStorage } from "../../../src/taskpane/pane";
+import { mountPane } from "../../../src/taskpane/pane";
 import { FakeHost } from "../fake-host";
-import { button, byId } from "../on-page";
+import { button, byId, storageIn } from "../on-page";
 
 let host: FakeHost;
 let kept: Map<string, string>;
 
-const storage = (): PreferenceStorage => ({
-  getItem: (key) => kept.get(key) ?? null,
-  setItem: (key, value) => void kept.set(key, value),
-  removeItem: (key) => void kept.delete(key),
-});
-
 function mount(): void {
   document.body.innerHTML = "<div id='root'></div>";
-  mountPane(byId("root"), host, { kind: "excel", storage });
+  mountPane(byId("root"), host, { kind: "excel", storage: () => storageIn(kept) });
   button("Find a function").click();
 }
 
