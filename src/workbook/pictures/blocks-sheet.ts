@@ -7,12 +7,12 @@ import { place } from "../formula/reference";
 import type { EntriesBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
+import { cautions } from "../model/paragraphs";
 import { chartColors } from "../starters/chart-colors";
 import type { BlocksPicture } from "./picture";
 import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
 import {
   blockWords,
-  cautionsOf,
   confidenceLine,
   factsKey,
   inWords,
@@ -58,7 +58,7 @@ export function blocksSheet(picture: BlocksPicture): PictureSheet {
       ),
       ...(money ? [costRows(money.costs)] : []),
       stripRows(picture),
-      cautionsOf(trialBlocks),
+      cautions(...(trialBlocks.cautions ?? [])),
     ],
     widths: [30, 14, 14, 14, 14, 14],
   };

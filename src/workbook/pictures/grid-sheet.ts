@@ -6,6 +6,7 @@ import { quiet, whenNumbers } from "../formula/natives";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
+import { remarks } from "../model/paragraphs";
 import { profitGridBlock } from "../starters/profit-grid-block";
 import type { GridPicture } from "./picture";
 import type { PictureSheet } from "./picture-sheet";
@@ -31,13 +32,9 @@ export function gridSheet({ crop, tried: acre, yieldStep, priceStep }: GridPictu
         yieldAt: around("yield"),
         priceAt: around("price"),
       }),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "A minus sign is a loss; the stronger the shade, the farther from zero. High yields often come with low prices: the middle of the grid is not the profit to expect.",
-        ],
-      },
+      remarks(
+        "A minus sign is a loss; the stronger the shade, the farther from zero. High yields often come with low prices: the middle of the grid is not the profit to expect.",
+      ),
     ],
     widths: [30, 13, 11, 11, 11, 11, 11, 11],
     isWide: true,

@@ -8,12 +8,12 @@ import type { EntriesBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
+import { cautions } from "../model/paragraphs";
 import { chartColors } from "../starters/chart-colors";
 import type { PairsPicture } from "./picture";
 import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
 import {
   blockWords,
-  cautionsOf,
   confidenceLine,
   fact,
   factsKey,
@@ -54,7 +54,7 @@ export function pairsSheet(picture: PairsPicture): PictureSheet {
         },
         Math.max(12, Math.ceil(8 + picture.pairs.length * 1.3)),
       ),
-      cautionsOf(trialPairs),
+      cautions(...(trialPairs.cautions ?? [])),
     ],
     widths: [28, 14, 14, 14, 28],
   };

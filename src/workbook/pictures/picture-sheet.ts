@@ -1,5 +1,6 @@
 import type { Reference } from "../formula/reference";
 import type { Block, ChartModel, PlacedCell } from "../model/block";
+import { remarks } from "../model/paragraphs";
 import type { SheetModel } from "../model/workbook-model";
 import { tabColors } from "../starters/tab-colors";
 import type { CellAt } from "./picture";
@@ -27,7 +28,7 @@ export function sheetOf(
     tabColor: tabColors.answer,
     title,
     answers,
-    blocks: [{ kind: "paragraphs", style: "says", paragraphs: [`Made ${madeOn}. ${live}`] }, ...blocks],
+    blocks: [remarks(`Made ${madeOn}. ${live}`), ...blocks],
     widths,
     print: { orientation: isWide ? "landscape" : "portrait", onePage: true },
   };
@@ -35,10 +36,7 @@ export function sheetOf(
 
 /** The chart, and under it in words what it shows: not every spreadsheet keeps the description of a chart. */
 export function chartWithWords(chart: ChartModel, rows: number): readonly Block[] {
-  return [
-    { kind: "charts", rows, charts: [chart] },
-    { kind: "paragraphs", style: "says", paragraphs: [chart.alt] },
-  ];
+  return [{ kind: "charts", rows, charts: [chart] }, remarks(chart.alt)];
 }
 
 export function outside({ sheet, row, column }: CellAt): Reference {

@@ -1,10 +1,8 @@
 import { trialLimits } from "../../core/trials/trial-limits";
-import { type trialBlocks } from "../../functions/trials/trial-blocks";
-import { type trialPairs } from "../../functions/trials/trial-pairs";
 import type { TrialDesign } from "../../core/trials/trial-layout";
-import { place } from "../formula/reference";
 import type { Expression } from "../formula/expression";
-import type { Entry, ParagraphsBlock, PlacedCell, RowsBlock } from "../model/block";
+import { place } from "../formula/reference";
+import type { Entry, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
@@ -63,8 +61,4 @@ export function yieldCell(key: string, value: number | null): PlacedCell {
     format: formats.one,
     allow: within(trialLimits.yield, "Yield of the strip"),
   };
-}
-
-export function cautionsOf({ cautions = [] }: typeof trialPairs | typeof trialBlocks): ParagraphsBlock {
-  return { kind: "paragraphs", style: "caution", paragraphs: cautions };
 }

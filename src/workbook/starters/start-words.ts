@@ -30,8 +30,11 @@ export function howToRead(): RowsBlock {
   };
 }
 
+/** Said wherever the invented farm stands. */
+export const inventedFarm = "Windmill Hollow Farm and all of its figures are invented.";
+
 /** Said once, at the front. */
-export function cautions(): ParagraphsBlock {
+export function beforeFieldWork(): ParagraphsBlock {
   return {
     kind: "paragraphs",
     title: "Before anything is done in the field",

@@ -5,6 +5,7 @@ import { formula, type Expression, type Term } from "../../formula/expression";
 import { whenNamed, whenNumbers } from "../../formula/natives";
 import { formats, type Allow } from "../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { cautions } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -32,13 +33,9 @@ export function changesSheet(context: ClientContext): SheetModel {
         { rows: context.proposalRows, wholeLabel: "Changes agreed" },
         { ...whatColumns(context), ...gainColumns(context), ...costColumns(context), ...answerColumns() },
       ),
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "A pesticide, a rate or a mix is only an option where the label and the state allow it for this crop, and where a licensed person applies it when that is called for.",
-        ],
-      },
+      cautions(
+        "A pesticide, a rate or a mix is only an option where the label and the state allow it for this crop, and where a licensed person applies it when that is called for.",
+      ),
     ],
     freeze: { table: proposals.table, columns: 1 },
     print: { orientation: "landscape" },

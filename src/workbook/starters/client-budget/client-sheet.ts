@@ -7,7 +7,7 @@ import { pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { cautions, howToRead } from "../start-words";
+import { beforeFieldWork, howToRead, inventedFarm } from "../start-words";
 import { tabColors } from "../tab-colors";
 import type { ClientContext } from "./client-context";
 import { clientCrops } from "./client-headers";
@@ -35,7 +35,7 @@ export function clientSheet(context: ClientContext): SheetModel {
       ...(context.soil ? [soilGuideBlock(context.soil)] : []),
       orderBlock(context),
       howToRead(),
-      cautions(),
+      beforeFieldWork(),
     ],
     widths: [30, 34, 12, 34],
     print: { orientation: "portrait", onePage: true },
@@ -111,7 +111,7 @@ function orderBlock({ withDemo }: ClientContext): Block {
       prose`2. ${sheetName("changes")}: one line a change, with a low, a likely and a high gain, and a decision.`,
       prose`3. Talk ${sheetName("compare")} through, and print ${sheetName("report")}.`,
       "Dollar figures and gains are examples: write over them. Put a client's own strip trials before anybody's averages.",
-      ...(withDemo ? ["Windmill Hollow Farm and all of its figures are invented."] : []),
+      ...(withDemo ? [inventedFarm] : []),
     ],
   };
 }

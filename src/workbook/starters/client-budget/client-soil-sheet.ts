@@ -7,6 +7,7 @@ import { orBlank, quiet, whenNamed } from "../../formula/natives";
 import type { Reference } from "../../formula/reference";
 import { formats, type Allow } from "../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { cautions, remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { sampledColumn } from "../sampled-column";
@@ -29,19 +30,11 @@ export function clientSoilSheet(soil: ClientSoil, rows: number): SheetModel {
     answers: "What the laboratory found in each field, and what the guide asks for with it.",
     blocks: [
       tableBlock(clientTests, { rows }, { ...fieldColumns(soil), ...testColumns(soil), ...needColumns(soil) }),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          `Lime is fully effective lime to pH ${soil.lime.targetPh} by the table of ${soil.lime.method}: divide by the effective share of the lime at hand. ` +
-            "Words in place of a number say what is missing, or that the guide prints no rate for that crop or test. Check against the current bulletin.",
-        ],
-      },
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: ["State and local rules on nutrient rates, setbacks and records come before any guide."],
-      },
+      remarks(
+        `Lime is fully effective lime to pH ${soil.lime.targetPh} by the table of ${soil.lime.method}: divide by the effective share of the lime at hand. ` +
+          "Words in place of a number say what is missing, or that the guide prints no rate for that crop or test. Check against the current bulletin.",
+      ),
+      cautions("State and local rules on nutrient rates, setbacks and records come before any guide."),
     ],
     freeze: { table: clientTests.table, columns: 1 },
     print: { orientation: "landscape" },

@@ -3,6 +3,7 @@ import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/nativ
 import { place } from "../../formula/reference";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -27,13 +28,9 @@ export function compareSheet({ rows }: ClientContext): SheetModel {
         { rows, wholeLabel: "All fields" },
         { ...fieldColumns(), ...changeColumns(), ...totalColumns() },
       ),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Changes on one field are added up as if each worked alone; two that work on the same thing add less than their sum.",
-        ],
-      },
+      remarks(
+        "Changes on one field are added up as if each worked alone; two that work on the same thing add less than their sum.",
+      ),
     ],
     freeze: { table: comparison.table, columns: 1 },
     print: { orientation: "landscape" },

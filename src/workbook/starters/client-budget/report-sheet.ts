@@ -4,6 +4,7 @@ import { place, type Reference } from "../../formula/reference";
 import type { ChartsBlock, EntriesBlock, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computedEntry, wordsEntry } from "../../model/entries";
+import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { chartColors } from "../chart-colors";
 import { tabColors } from "../tab-colors";
@@ -23,7 +24,15 @@ export function reportSheet({ soil }: ClientContext): SheetModel {
     tabColor: tabColors.summary,
     title: formula`${named("client")}&", "&${named("season")}`,
     answers: "What changes, what it brings, and what to test first.",
-    blocks: [headBlock(), totalsBlock(), findingsBlock(soil !== undefined), charts(), closing()],
+    blocks: [
+      headBlock(),
+      totalsBlock(),
+      findingsBlock(soil !== undefined),
+      charts(),
+      remarks(
+        "Gains and costs are those typed on the sheets behind this page, examples until written over. Labels, local rules and licensed practice come before any of it.",
+      ),
+    ],
     widths: [34, 22, 12, 14, 14],
     print: { orientation: "portrait", onePage: true },
   };
@@ -130,14 +139,4 @@ function charts(): ChartsBlock {
       },
     ],
   };
-}
-
-function closing() {
-  return {
-    kind: "paragraphs",
-    style: "says",
-    paragraphs: [
-      "Gains and costs are those typed on the sheets behind this page, examples until written over. Labels, local rules and licensed practice come before any of it.",
-    ],
-  } as const;
 }

@@ -1,4 +1,5 @@
 import type { MatrixBlock } from "../../model/block";
+import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import { answerRows, costRows, incomeRows, totalRows } from "./budget-rows";
@@ -17,14 +18,10 @@ export function budgetSheet(context: FarmContext): SheetModel {
     blocks: [
       budget(context),
       ...(context.parts.includes("practices") ? [budgetWithPractices(context)] : []),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Phosphate and potash are charged for what the grain takes away; raising or drawing down a test shows in the plans and ledgers.",
-          "The amounts on cream are examples: write your own over them.",
-        ],
-      },
+      remarks(
+        "Phosphate and potash are charged for what the grain takes away; raising or drawing down a test shows in the plans and ledgers.",
+        "The amounts on cream are examples: write your own over them.",
+      ),
     ],
     widths: [34, 10, ...context.crops.map(() => Math.max(18, 54 / context.crops.length))],
     print: { orientation: "portrait", onePage: true },

@@ -2,6 +2,7 @@ import { formula, type Expression, type Term } from "../../formula/expression";
 import { lookUp, orBlank, quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { cautions, remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -43,22 +44,14 @@ export function fertilityPlanSheet({ rows, testUnit }: FarmContext): SheetModel 
         { rows, wholeLabel: "Whole farm" },
         { ...fieldColumns(), ...mainColumns(testUnit), ...otherColumns() },
       ),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          whyInWords,
-          "Below the critical level the guide raises the test over some years as well as feeding the crop; " +
-            "that build-up is advised, and it is yours to leave out where money is short or the lease is.",
-        ],
-      },
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "Local rules on rates, setbacks, and spreading on frozen or wet ground come before any guide. Nitrogen credits of manure and cover crops are yours to take off.",
-        ],
-      },
+      remarks(
+        whyInWords,
+        "Below the critical level the guide raises the test over some years as well as feeding the crop; " +
+          "that build-up is advised, and it is yours to leave out where money is short or the lease is.",
+      ),
+      cautions(
+        "Local rules on rates, setbacks, and spreading on frozen or wet ground come before any guide. Nitrogen credits of manure and cover crops are yours to take off.",
+      ),
     ],
     freeze: { table: fertilityPlan.table, columns: 1 },
     print: { orientation: "landscape" },

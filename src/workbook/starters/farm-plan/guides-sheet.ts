@@ -9,6 +9,7 @@ import type { EntriesBlock, PlacedCell, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
+import { cautions, remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { labelsOf } from "../labels-of";
 import { tabColors } from "../tab-colors";
@@ -34,24 +35,16 @@ export function guidesSheet(context: FarmContext): SheetModel {
     answers: "What each published guide in this workbook asks for the next crop of one field.",
     blocks: [
       fieldBlock(context),
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "A guide, its extraction and its depth of sample belong together. A number is only right for a test that the guide's own laboratory method made; " +
-            "none of these numbers is better for being larger or smaller. Plan by the guide of your own region.",
-        ],
-      },
+      cautions(
+        "A guide, its extraction and its depth of sample belong together. A number is only right for a test that the guide's own laboratory method made; " +
+          "none of these numbers is better for being larger or smaller. Plan by the guide of your own region.",
+      ),
       guideRows("P2O5"),
       guideRows("K2O"),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Every guide by its own way of reckoning: some raise the soil test, some only feed the crop. Only parts of some bulletins are in this workbook: no number does not mean " +
-            "that the bulletin prints none. Check against the current bulletin.",
-        ],
-      },
+      remarks(
+        "Every guide by its own way of reckoning: some raise the soil test, some only feed the crop. Only parts of some bulletins are in this workbook: no number does not mean " +
+          "that the bulletin prints none. Check against the current bulletin.",
+      ),
     ],
     widths: [24, 22, 11, 13, 19, 82],
     print: { orientation: "portrait", onePage: true },

@@ -8,6 +8,7 @@ import type { Reference } from "../../formula/reference";
 import type { ChartsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { chartColors } from "../chart-colors";
@@ -69,7 +70,7 @@ export function ledgerSheet(ledger: Ledger, { rows }: FarmContext): SheetModel {
         },
       ),
       chartBlock(ledger),
-      { kind: "paragraphs", style: "says", paragraphs: [reading(trade)] },
+      remarks(reading(trade)),
     ],
     freeze: { table: headers.table, columns: 1 },
     print: { orientation: "landscape" },

@@ -6,6 +6,7 @@ import { orBlank, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../form
 import { place } from "../../formula/reference";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -34,14 +35,10 @@ export function limePlanSheet({ rows, lime }: FarmContext): SheetModel {
         { rows, wholeLabel: "Whole farm" },
         { ...testColumns(), ...rateColumns(lime), ...costColumns() },
       ),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Lime takes 6 to 12 months to work: spread it well ahead of the crop that needs it, and test again before liming again. " +
-            "Where lime stays on the surface, about 2 ton/ac at a time is enough.",
-        ],
-      },
+      remarks(
+        "Lime takes 6 to 12 months to work: spread it well ahead of the crop that needs it, and test again before liming again. " +
+          "Where lime stays on the surface, about 2 ton/ac at a time is enough.",
+      ),
     ],
     freeze: { table: limePlan.table, columns: 1 },
     print: { orientation: "landscape" },

@@ -3,10 +3,11 @@ import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, joined, type Expression } from "../../formula/expression";
 import { quiet } from "../../formula/natives";
+import type { EntriesBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
-import type { EntriesBlock } from "../../model/block";
+import { cautions } from "../../model/paragraphs";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { farmExamples, materialExamples } from "../../scenario/farm-examples";
@@ -33,14 +34,10 @@ export function materialsSheet(context: FarmContext): SheetModel {
       spreadingBlock(),
       ...leastCostBlocks(context),
       seedSaltBlock(context),
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "The label of the product comes first: its analysis, and whether it may touch seed at all. No urea, UAN, thiosulfate or boron in touch with seed.",
-          "Not every mix keeps: urea with ammonium nitrate turns wet, urea with superphosphate cakes. Ask the blender.",
-        ],
-      },
+      cautions(
+        "The label of the product comes first: its analysis, and whether it may touch seed at all. No urea, UAN, thiosulfate or boron in touch with seed.",
+        "Not every mix keeps: urea with ammonium nitrate turns wet, urea with superphosphate cakes. Ask the blender.",
+      ),
     ],
     print: { orientation: "portrait", onePage: true },
   };

@@ -4,6 +4,7 @@ import { formula, joined, type Expression, type Term } from "../../formula/expre
 import { lookUp, orBlank, quiet, sumOfAmounts, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { cautions } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -35,14 +36,10 @@ export function productPlanSheet({ rows }: FarmContext): SheetModel {
         { rows, wholeLabel: "Whole farm" },
         { ...fieldColumns(), ...broadcastColumns(), ...nitrogenColumns(), ...costColumns() },
       ),
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "A product with two nutrients is sized on the first and credited for the nitrogen in it. The label of the product at hand gives its analysis.",
-          "Anhydrous ammonia: only trained people, with the protection and the water the supplier calls for.",
-        ],
-      },
+      cautions(
+        "A product with two nutrients is sized on the first and credited for the nitrogen in it. The label of the product at hand gives its analysis.",
+        "Anhydrous ammonia: only trained people, with the protection and the water the supplier calls for.",
+      ),
     ],
     freeze: { table: productPlan.table, columns: 1 },
     print: { orientation: "landscape" },

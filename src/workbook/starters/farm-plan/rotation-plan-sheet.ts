@@ -2,6 +2,7 @@ import { formula, type Expression, type Term } from "../../formula/expression";
 import { lookUp, orBlank, quiet, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -33,15 +34,11 @@ export function rotationPlanSheet({ rows, testUnit }: FarmContext): SheetModel {
       "What the crop after the next one asks for, and what the two take together until the soil is tested again.",
     blocks: [
       tableBlock(rotationPlan, { rows }, { ...fieldColumns(), ...afterColumns(testUnit), ...bothColumns() }),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "The crop after the next one is the last crop coming round again, at the yield it made. Both are read from the same soil test, " +
-            "as guides mean it between two tests: test again after the rotation and plan anew. Lime is counted once.",
-          "Phosphate and potash for both crops may go on in one pass where the guide and the rules allow it; nitrogen never does.",
-        ],
-      },
+      remarks(
+        "The crop after the next one is the last crop coming round again, at the yield it made. Both are read from the same soil test, " +
+          "as guides mean it between two tests: test again after the rotation and plan anew. Lime is counted once.",
+        "Phosphate and potash for both crops may go on in one pass where the guide and the rules allow it; nitrogen never does.",
+      ),
     ],
     freeze: { table: rotationPlan.table, columns: 1 },
     print: { orientation: "landscape" },

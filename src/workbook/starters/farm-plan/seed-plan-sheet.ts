@@ -5,6 +5,7 @@ import { formula, type Expression, type Term } from "../../formula/expression";
 import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { cautions, remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -33,20 +34,12 @@ export function seedPlanSheet(context: FarmContext): SheetModel {
         { ...fieldColumns(), ...rateColumns(), ...costColumns(), ...bestColumns() },
       ),
       bestStandBlock(context),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "The stand that pays best earns most over its seed on the curve chosen; near it an acre earns almost the same. Check the curve against the current bulletin.",
-        ],
-      },
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [
-          "Treated seed never goes into grain, feed or oil. Its label says what to wear and what to do with leftovers.",
-        ],
-      },
+      remarks(
+        "The stand that pays best earns most over its seed on the curve chosen; near it an acre earns almost the same. Check the curve against the current bulletin.",
+      ),
+      cautions(
+        "Treated seed never goes into grain, feed or oil. Its label says what to wear and what to do with leftovers.",
+      ),
     ],
     freeze: { table: seedPlan.table, columns: 1 },
     print: { orientation: "landscape" },

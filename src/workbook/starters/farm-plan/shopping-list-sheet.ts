@@ -5,6 +5,7 @@ import { placeKey } from "../../layout/fragment";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
@@ -28,13 +29,9 @@ export function shoppingListSheet(): SheetModel {
     blocks: [
       tableBlock(shoppingList, { rows: materialRows, wholeLabel: "Fertilizer in all" }, columns()),
       otherBlock(),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Fields that still wait for a rate are not in it. Order by the truck and bag the dealer sells, and keep the tickets.",
-        ],
-      },
+      remarks(
+        "Fields that still wait for a rate are not in it. Order by the truck and bag the dealer sells, and keep the tickets.",
+      ),
     ],
     freeze: { table: shoppingList.table, columns: 1 },
     widths: [34, 30, 13, 13, 13, 13],

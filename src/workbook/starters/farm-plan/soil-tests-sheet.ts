@@ -8,6 +8,7 @@ import { formula, type Expression } from "../../formula/expression";
 import { orBlank, whenNamed } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { remarks } from "../../model/paragraphs";
 import type { ModelRule } from "../../model/rule";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
@@ -58,14 +59,10 @@ export function soilTestsSheet(context: FarmContext): SheetModel {
           ...ratingColumns(context.testUnit),
         },
       ),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Sample to the depth of the guide (8 inches for IN-MI-OH), at the same time of year, and keep the old reports: " +
-            "three tests in a row tell more than one.",
-        ],
-      },
+      remarks(
+        "Sample to the depth of the guide (8 inches for IN-MI-OH), at the same time of year, and keep the old reports: " +
+          "three tests in a row tell more than one.",
+      ),
     ],
     freeze: { table: soilTable.table, columns: 1 },
     print: { orientation: "landscape" },

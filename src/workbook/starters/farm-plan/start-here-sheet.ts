@@ -5,7 +5,7 @@ import { sheetName } from "../../formula/reference";
 import type { Block, RowsBlock } from "../../model/block";
 import { entriesOf } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { cautions, howToRead } from "../start-words";
+import { beforeFieldWork, howToRead, inventedFarm } from "../start-words";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets, isMade } from "./farm-sheets";
@@ -18,7 +18,7 @@ export function startHereSheet(context: FarmContext): SheetModel {
     tabColor: tabColors.start,
     title: formula`${named("farmName")}&": start here"`,
     answers: "What to fill in, in which order, and how to read what comes out.",
-    blocks: [orderBlock(context), sheetsBlock(context), howToRead(), sourcesBlock(context), cautions()],
+    blocks: [orderBlock(context), sheetsBlock(context), howToRead(), sourcesBlock(context), beforeFieldWork()],
     widths: [26, 86],
     print: { orientation: "portrait", onePage: true },
   };
@@ -69,7 +69,7 @@ function sourcesBlock({ guide, withDemo }: FarmContext): Block {
       `Phosphate and potash: ${title}, ${year}, unless another guide is chosen. Nitrogen, sulfur and zinc: the same region, where it prints a rule. Removal, lime and seed: published extension tables. ` +
         "Each function names its source, page and year; look it up with LOAM.SOURCE or in the Loamsheet pane. Check against the current bulletin.",
       "Dollar figures, material prices and machine costs are examples in the range of university budgets of 2023 to 2025: write over them.",
-      ...(withDemo ? ["Windmill Hollow Farm and all of its figures are invented."] : []),
+      ...(withDemo ? [inventedFarm] : []),
     ],
   };
 }

@@ -2,6 +2,7 @@ import { formula } from "../../formula/expression";
 import { place } from "../../formula/reference";
 import type { ChartsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
+import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { chartColors } from "../chart-colors";
 import { tabColors } from "../tab-colors";
@@ -26,14 +27,10 @@ export function summarySheet(context: FarmContext): SheetModel {
       findingsBlock(context),
       ordersBlock(),
       charts(),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "A plan, not a promise: yields, prices and costs are those typed on the sheets behind this page. " +
-            "Needs come from the published guide named there; check against the current bulletin.",
-        ],
-      },
+      remarks(
+        "A plan, not a promise: yields, prices and costs are those typed on the sheets behind this page. " +
+          "Needs come from the published guide named there; check against the current bulletin.",
+      ),
     ],
     widths: [36, 11, 15, 15, 15, 15],
     print: { orientation: "portrait", onePage: true },

@@ -9,6 +9,7 @@ import type { EntriesBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry } from "../../model/entries";
+import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { profitGridBlock } from "../profit-grid-block";
 import { tabColors } from "../tab-colors";
@@ -45,11 +46,7 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
         yieldAt: (step) => formula`MAX(0,${value("yield")}+${step}*${tried("yieldStep")})`,
         priceAt: (step) => formula`MAX(0,${value("price")}+${step}*${tried("priceStep")})`,
       }),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: ["High yields often come with low prices: the middle of the grid is not the profit to expect."],
-      },
+      remarks("High yields often come with low prices: the middle of the grid is not the profit to expect."),
     ],
     widths: [30, 13, 11, 11, 11, 11, 11, 11],
     print: { orientation: "landscape", onePage: true },

@@ -11,6 +11,7 @@ import type { EntriesBlock, Entry, PlacedCell, RowsBlock } from "../../model/blo
 import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
+import { remarks } from "../../model/paragraphs";
 import type { WorkbookModel } from "../../model/workbook-model";
 import { cropExamples } from "../../scenario/crop-examples";
 import { cropChoice, type CropChoice, type StarterChoices } from "../choices";
@@ -42,7 +43,15 @@ export function quickWhatIf(choices: StarterChoices): WorkbookModel {
         tabColor: tabColors.answer,
         title: "Quick what if",
         answers: "What does an acre of this crop leave, what covers its costs, and what does it take from the soil?",
-        blocks: [inputs(crop), answers(), grid(), removalBlock(), closing()],
+        blocks: [
+          inputs(crop),
+          answers(),
+          grid(),
+          removalBlock(),
+          remarks(
+            "Prices and costs are examples: write your own over them. Removal is for the grain at market moisture, by published averages; a grain analysis of your own is better.",
+          ),
+        ],
         widths: [30, 14, 17, 17, 17, 11, 11, 11],
         print: { orientation: "portrait", onePage: true },
       },
@@ -150,14 +159,4 @@ function removalLine(nutrient: string): PlacedCell[] {
     { content: nutrient, style: "label" },
     { content: formula`IFERROR(${taken},"not published")`, style: "computed", format: formats.upToThree },
   ];
-}
-
-function closing() {
-  return {
-    kind: "paragraphs",
-    style: "says",
-    paragraphs: [
-      "Prices and costs are examples: write your own over them. Removal is for the grain at market moisture, by published averages; a grain analysis of your own is better.",
-    ],
-  } as const;
 }

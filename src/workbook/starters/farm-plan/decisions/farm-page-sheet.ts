@@ -1,9 +1,11 @@
 import { formula } from "../../../formula/expression";
 import { place } from "../../../formula/reference";
-import type { ChartsBlock, EntriesBlock, ParagraphsBlock, RowsBlock } from "../../../model/block";
+import type { ChartsBlock, EntriesBlock, RowsBlock } from "../../../model/block";
 import { typedEntry } from "../../../model/entries";
+import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { chartColors } from "../../chart-colors";
+import { inventedFarm } from "../../start-words";
 import { tabColors } from "../../tab-colors";
 import type { FarmContext } from "../farm-context";
 import { named } from "../names";
@@ -26,7 +28,12 @@ export function farmPageSheet(context: FarmContext): SheetModel {
       soilBlock(),
       ...(context.parts.includes("practices") ? [practicesInWords()] : []),
       chart(),
-      closing(context),
+      remarks(
+        "Yields, prices and costs are the farm's own plan. Needs of the soil come from the published guide named in the workbook; check against the current bulletin. " +
+          "Removal, lime and seed come from published extension tables, ranges of profit from lowest, planned and highest yields and prices, chances of practices from stated beliefs and strip trials.",
+        "A planning aid, not advice on a loan, lease or tax, and no promise. Labels, local nutrient rules and licensed practice come before any practice named here.",
+        ...(context.withDemo ? [inventedFarm] : []),
+      ),
     ],
     widths: [42, 14, ...context.crops.map(() => 15), 16, ...(context.crops.length < 3 ? [24] : [])],
     print: { orientation: "portrait", onePage: true },
@@ -65,19 +72,6 @@ function chart(): ChartsBlock {
         yFormat: "$#,##0;-$#,##0",
         columns: { first: 0, last: 4 },
       },
-    ],
-  };
-}
-
-function closing({ withDemo }: FarmContext): ParagraphsBlock {
-  return {
-    kind: "paragraphs",
-    style: "says",
-    paragraphs: [
-      "Yields, prices and costs are the farm's own plan. Needs of the soil come from the published guide named in the workbook; check against the current bulletin. " +
-        "Removal, lime and seed come from published extension tables, ranges of profit from lowest, planned and highest yields and prices, chances of practices from stated beliefs and strip trials.",
-      "A planning aid, not advice on a loan, lease or tax, and no promise. Labels, local nutrient rules and licensed practice come before any practice named here.",
-      ...(withDemo ? ["Windmill Hollow Farm and all of its figures are invented."] : []),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { formula } from "../../../formula/expression";
-import type { ParagraphsBlock, RowsBlock } from "../../../model/block";
+import type { RowsBlock } from "../../../model/block";
+import { cautions } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import { decisionSheets } from "./decision-sheets";
@@ -24,7 +25,11 @@ export function practicesSheet(context: DecisionContext): SheetModel {
       trialResultsBlock(),
       decisionTableBlock(context),
       whyBlock(context),
-      cautionsBlock(),
+      cautions(
+        "A profitable average is no promise: a gain is a belief until strips have shown it, and a trial speaks for its field and season.",
+        "Pesticides: the label is the law, for crop, rate, timing and mixing. Treated seed: keep it out of feed and grain. Local rules and licensed practice come before anything listed here.",
+        "Tile and other work that stays for years: weigh it as an investment as well, with a drainage contractor and your tax adviser.",
+      ),
     ],
     print: { orientation: "portrait", onePage: true },
   };
@@ -38,17 +43,5 @@ function whyBlock({ rows }: DecisionContext): RowsBlock {
       { content: formula`INDEX(${practiceDecisions.all("practice")},${index + 1})&""`, style: "body" },
       { content: whyExpression(formula`${index + 1}`), style: "body" },
     ]),
-  };
-}
-
-function cautionsBlock(): ParagraphsBlock {
-  return {
-    kind: "paragraphs",
-    style: "caution",
-    paragraphs: [
-      "A profitable average is no promise: a gain is a belief until strips have shown it, and a trial speaks for its field and season.",
-      "Pesticides: the label is the law, for crop, rate, timing and mixing. Treated seed: keep it out of feed and grain. Local rules and licensed practice come before anything listed here.",
-      "Tile and other work that stays for years: weigh it as an investment as well, with a drainage contractor and your tax adviser.",
-    ],
   };
 }

@@ -3,8 +3,9 @@ import { profitOdds, profitRange } from "../../../../functions/money/risk";
 import { call } from "../../../formula/call";
 import { formula, type Expression, type Term } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";
-import type { MatrixBlock, MatrixRow, ParagraphsBlock } from "../../../model/block";
+import type { MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { outlookTerms } from "../../../scenario/practice-plans";
 import { tabColors } from "../../tab-colors";
@@ -34,7 +35,14 @@ export function profitRangeSheet(context: FarmContext): SheetModel {
     tabColor: tabColors.answer,
     title: "Range of profit",
     answers: "How far profit of an acre may range when yield and price turn out otherwise, and the odds of a loss.",
-    blocks: [rangeBlock(context), saysBlock()],
+    blocks: [
+      rangeBlock(context),
+      remarks(
+        "Yield and price each lie on a triangle from lowest over planned to highest. Crop insurance, storage and contracts are not in it: they narrow the range. " +
+          "Whether crops do badly in the same year is not asked here, so the ranges of single crops cannot be added up to one of the farm.",
+        "A plan, not a promise: how far things may stray is typed above, an example until written over.",
+      ),
+    ],
     widths: [38, 13, ...context.crops.map(() => Math.max(16, 48 / context.crops.length))],
     print: { orientation: "portrait", onePage: true },
   };
@@ -180,16 +188,4 @@ function withSetRows(columns: Columns): MatrixRow[] {
       (column) => call(profitOdds, withSet(column)),
     ),
   ];
-}
-
-function saysBlock(): ParagraphsBlock {
-  return {
-    kind: "paragraphs",
-    style: "says",
-    paragraphs: [
-      "Yield and price each lie on a triangle from lowest over planned to highest. Crop insurance, storage and contracts are not in it: they narrow the range. " +
-        "Whether crops do badly in the same year is not asked here, so the ranges of single crops cannot be added up to one of the farm.",
-      "A plan, not a promise: how far things may stray is typed above, an example until written over.",
-    ],
-  };
 }

@@ -2,8 +2,9 @@ import { breakEvenPrice, breakEvenYield } from "../../../../functions/money/brea
 import { call } from "../../../formula/call";
 import { formula, joined, type Expression, type Term } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";
-import type { MatrixBlock, MatrixRow, ParagraphsBlock, RowsBlock } from "../../../model/block";
+import type { MatrixBlock, MatrixRow, RowsBlock } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import { ofCrop } from "../crop-lookup";
@@ -30,7 +31,10 @@ export function stackSheet(context: DecisionContext): SheetModel {
       interactionBlock(context),
       sameSetBlock(),
       withSetBlock(),
-      saysBlock(),
+      remarks(
+        "The set is searched through and proved best for the figures given. Costs and gains are spread over all acres of the crop, so a practice on one field counts for its share. " +
+          "What the crop budget pays for already is not offered again. Gains from separate trials add up only if a trial showed it; winners picked from many are over-estimated.",
+      ),
     ],
     print: { orientation: "landscape", onePage: true },
   };
@@ -152,15 +156,4 @@ function breakEvenRows(
       yieldFor(cost),
     ),
   ];
-}
-
-function saysBlock(): ParagraphsBlock {
-  return {
-    kind: "paragraphs",
-    style: "says",
-    paragraphs: [
-      "The set is searched through and proved best for the figures given. Costs and gains are spread over all acres of the crop, so a practice on one field counts for its share. " +
-        "What the crop budget pays for already is not offered again. Gains from separate trials add up only if a trial showed it; winners picked from many are over-estimated.",
-    ],
-  };
 }

@@ -1,4 +1,4 @@
-import type { ParagraphsBlock } from "../../../model/block";
+import { cautions } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import { decisionSheets } from "./decision-sheets";
@@ -22,22 +22,14 @@ export function trialSheets(context: DecisionContext): SheetModel[] {
       stripBlock(trial),
       trialResultBlock(trial),
       trialChart(trial),
-      cautions(),
+      cautions(
+        "One strip is one observation, however many points the yield monitor wrote. Two pairs settle nothing by themselves.",
+        "A trial speaks for its field and season. Not clearly different is not the same as no effect.",
+        "Plant the layout as drawn: drawing again until it looks right brings the bias back. Strips at least one header wide and 300 ft long, off the headlands.",
+      ),
       drawnBlock(trial),
     ],
     widths: [31, 26, 14, 11, 11, 11, 11, 10, 10, 12],
     print: { orientation: "portrait", onePage: true },
   }));
-}
-
-function cautions(): ParagraphsBlock {
-  return {
-    kind: "paragraphs",
-    style: "caution",
-    paragraphs: [
-      "One strip is one observation, however many points the yield monitor wrote. Two pairs settle nothing by themselves.",
-      "A trial speaks for its field and season. Not clearly different is not the same as no effect.",
-      "Plant the layout as drawn: drawing again until it looks right brings the bias back. Strips at least one header wide and 300 ft long, off the headlands.",
-    ],
-  };
 }

@@ -1,4 +1,5 @@
 import { binEntry, buyersTerms, dryerFire, machinery } from "../../../../functions/cautions";
+import { cautions } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import type { FarmContext } from "../farm-context";
@@ -21,7 +22,7 @@ export function harvestCheckSheet(context: FarmContext): SheetModel {
       grainTermsBlock(),
       wetOrDryBlock(context),
       storeBlock(context),
-      { kind: "paragraphs", style: "caution", paragraphs: [machinery, binEntry, dryerFire, buyersTerms] },
+      cautions(machinery, binEntry, dryerFire, buyersTerms),
     ],
     print: { orientation: "landscape" },
   };

@@ -6,6 +6,7 @@ import type { Block, EntriesBlock, Entry } from "../../../model/block";
 import { formats } from "../../../model/cell";
 import { within } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
+import { cautions } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { protectionExamples, sprayerExample } from "../../../scenario/protection-examples";
 import { tabColors } from "../../tab-colors";
@@ -25,11 +26,7 @@ export function protectionSheet(context: FarmContext): SheetModel {
     answers:
       "Which herbicide groups stand against the driver weed of each crop, what an acre costs, and what goes into a tank.",
     blocks: [
-      {
-        kind: "paragraphs",
-        style: "caution",
-        paragraphs: [labelLaw, controlIsTheLabels, mixingLaw, ...(context.withDemo ? [invented] : [])],
-      },
+      cautions(labelLaw, controlIsTheLabels, mixingLaw, ...(context.withDemo ? [invented] : [])),
       sprayerBlock(),
       ...context.crops.flatMap(({ crop }): Block[] => [
         {

@@ -1,4 +1,5 @@
 import { replantGain } from "../../../../functions/seed/replant";
+import { cautions, remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import type { FarmContext } from "../farm-context";
@@ -19,14 +20,10 @@ export function standSheet(context: FarmContext): SheetModel {
       foundBlock(),
       againBlock(context),
       decisionBlock(),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Leave a margin: replanting should bring clearly more than the stand you have. Check the tables against the current bulletin.",
-        ],
-      },
-      { kind: "paragraphs", style: "caution", paragraphs: replantGain.cautions ?? [] },
+      remarks(
+        "Leave a margin: replanting should bring clearly more than the stand you have. Check the tables against the current bulletin.",
+      ),
+      cautions(...(replantGain.cautions ?? [])),
     ],
     widths: [27, 14, 14, 58],
     print: { orientation: "portrait", onePage: true },

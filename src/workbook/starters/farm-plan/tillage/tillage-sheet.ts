@@ -1,5 +1,6 @@
 import { averageMachine, machinery } from "../../../../functions/cautions";
 import { soilLoss } from "../../../../functions/cover/erosion";
+import { cautions, remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
 import type { FarmContext } from "../farm-context";
@@ -22,14 +23,10 @@ export function tillageSheet(context: FarmContext): SheetModel {
       passBlock(context),
       soilBlock(context),
       compareBlock(),
-      {
-        kind: "paragraphs",
-        style: "says",
-        paragraphs: [
-          "Yield and weed control may differ between systems too: set them beside these costs. Canopy and roots cut soil loss below what cover alone shows.",
-        ],
-      },
-      { kind: "paragraphs", style: "caution", paragraphs: [machinery, averageMachine, ...(soilLoss.cautions ?? [])] },
+      remarks(
+        "Yield and weed control may differ between systems too: set them beside these costs. Canopy and roots cut soil loss below what cover alone shows.",
+      ),
+      cautions(machinery, averageMachine, ...(soilLoss.cautions ?? [])),
     ],
     widths: [44, 18, 18, 18, 11, 12, 11, 11, 12, 12, 11],
     print: { orientation: "landscape" },
