@@ -28,6 +28,11 @@ export function lookUp(wanted: Term, among: Term, take: Term): Expression {
   return formula`INDEX(${take},MATCH(${wanted},${among},0))`;
 }
 
+/** The words of a column in the row of this number; nothing where that row is empty. */
+export function wordsInRow(among: Term, row: Term): Expression {
+  return quiet(formula`INDEX(${among},${row})&""`);
+}
+
 /** Sum of the values above zero; cells that wait for input or show text are passed over. */
 export function sumOfAmounts(values: Term): Expression {
   return formula`SUMIF(${values},">0")`;

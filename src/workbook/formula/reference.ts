@@ -24,8 +24,14 @@ export type Reference =
   /** The name of a sheet, for prose. */
   | { readonly to: "sheetName"; readonly sheet: string };
 
-export function place(key: string): Reference {
-  return { to: "place", key };
+/** The place of a block's cell by the steps to it: place("money", "interest"), or the whole key at once. */
+export function place(...steps: readonly string[]): Reference {
+  return { to: "place", key: placeKey(...steps) };
+}
+
+/** The key that a place is registered under: "money.interest". */
+export function placeKey(...steps: readonly string[]): string {
+  return steps.join(".");
 }
 
 export function sheetName(sheet: string): Reference {

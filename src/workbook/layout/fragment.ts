@@ -1,6 +1,5 @@
-import type { Reference } from "../formula/reference";
-import type { Allow, ModelCell } from "../model/cell";
 import type { ChartModel } from "../model/block";
+import type { Allow, ModelCell } from "../model/cell";
 import type { ModelRule } from "../model/rule";
 import type { FinalNames } from "../names/choose-names";
 import type { Area } from "../plan";
@@ -72,18 +71,8 @@ export function cellArea(row: number, column: number): Area {
   return { top: row, left: column, bottom: row, right: column };
 }
 
-/** Key of a place within a block: "money.interest". */
-export function placeKey(...steps: readonly string[]): string {
-  return steps.join(".");
-}
-
 /** The heading above a block, when it has one, and the row where the block proper starts. */
 export function heading(title: string | undefined, top: number): { cells: DraftCell[]; start: number } {
   if (title === undefined) return { cells: [], start: top };
   return { cells: [{ row: top, column: 0, content: title, style: "section" }], start: top + 1 };
-}
-
-/** The key that a column reference is looked up by. */
-export function columnKey({ table, column }: Extract<Reference, { to: "column" }>): string {
-  return placeKey(table, column);
 }

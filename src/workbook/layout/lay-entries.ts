@@ -1,7 +1,8 @@
+import { placeKey } from "../formula/reference";
 import type { EntriesBlock, Entry } from "../model/block";
 import type { ModelCell } from "../model/cell";
 import { wordsOf } from "../names/words-of";
-import { cellArea, fragment, heading, placeKey, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 
 const valueColumn = 1;
 

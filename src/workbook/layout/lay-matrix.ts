@@ -1,6 +1,7 @@
+import { placeKey } from "../formula/reference";
 import type { MatrixBlock, MatrixCell, MatrixRow } from "../model/block";
 import type { ModelCell } from "../model/cell";
-import { cellArea, fragment, heading, placeKey, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 
 const firstColumn = 2;
 

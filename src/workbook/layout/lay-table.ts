@@ -1,7 +1,8 @@
-import type { Column, TableBlock } from "../model/table";
+import { placeKey } from "../formula/reference";
 import type { ModelCell } from "../model/cell";
+import type { Column, TableBlock } from "../model/table";
 import type { Area } from "../plan";
-import { cellArea, fragment, heading, placeKey, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 
 /**
  * A spreadsheet table. Figures over all its rows stand above the header, not below the last row: there they stay

@@ -1,5 +1,5 @@
-import type { Expression, Term } from "../formula/expression";
-import type { Reference } from "../formula/reference";
+import { formula, type Expression, type Term } from "../formula/expression";
+import { place, type Reference } from "../formula/reference";
 import type { Allow } from "./cell";
 import type { ModelRule } from "./rule";
 
@@ -15,6 +15,10 @@ export interface Headers<Column extends string> {
   span(first: Column, last: Column): Reference;
   /** All rows of neighbouring columns. */
   block(first: Column, last: Column): Reference;
+  /** The figure over all rows above the header, of a column that has one. */
+  whole(column: Column): Reference;
+  /** Which row of the table a formula stands in, from 1. By position and not by address: sorting never breaks it. */
+  readonly rowNumber: Expression;
 }
 
 /**
@@ -33,6 +37,8 @@ export function headersOf<const Column extends string>(
     all: (column) => ({ to: "column", table, column, rows: "all" }),
     span: (first, last) => ({ to: "span", table, first, last, rows: "this" }),
     block: (first, last) => ({ to: "span", table, first, last, rows: "all" }),
+    whole: (column) => place(table, column, "whole"),
+    rowNumber: formula`ROW()-ROW(${place(table, "header")})`,
   };
 }
 

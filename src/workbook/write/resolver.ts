@@ -1,6 +1,5 @@
 import type { Expression } from "../formula/expression";
-import type { Reference } from "../formula/reference";
-import { columnKey } from "../layout/fragment";
+import { placeKey, type Reference } from "../formula/reference";
 import type { DraftSheet } from "../layout/layout";
 import type { FinalNames } from "../names/choose-names";
 import type { Area, ChartRange } from "../plan";
@@ -48,7 +47,7 @@ function whereabouts(sheets: readonly DraftSheet[], names: FinalNames): Whereabo
   );
   const headers = sheets.flatMap(({ content }) =>
     content.tables.flatMap(({ table, columns }) =>
-      columns.map(({ key, header }) => [`${table}.${key}`, header] as const),
+      columns.map(({ key, header }) => [placeKey(table, key), header] as const),
     ),
   );
   return { names, places: new Map(places), headers: new Map(headers) };
@@ -80,7 +79,7 @@ function plain(reference: Reference, from: string, where: Whereabouts): string {
 
 function inTable(reference: TableReference, { names, headers }: Whereabouts): string {
   const table = found(names.tables, reference.table, "table");
-  const column = (key: string) => `[${found(headers, `${reference.table}.${key}`, "column")}]`;
+  const column = (key: string) => `[${found(headers, placeKey(reference.table, key), "column")}]`;
   if (reference.to === "span") {
     const columns = `${column(reference.first)}:${column(reference.last)}`;
     return reference.rows === "this" ? `${table}[[#This Row],${columns}]` : `${table}[${columns}]`;
@@ -95,7 +94,7 @@ function address({ sheet, area }: Found, from: string, where: Whereabouts): stri
 }
 
 function spotOf(reference: Reference, { places }: Whereabouts): Found {
-  if (reference.to === "column") return found(places, columnKey(reference), "column");
+  if (reference.to === "column") return found(places, placeKey(reference.table, reference.column), "column");
   if (reference.to === "place") return found(places, reference.key, "place");
   throw new Error(`Not a range: ${JSON.stringify(reference)}`);
 }

@@ -1,6 +1,5 @@
 import { formula } from "../../formula/expression";
-import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
-import { place } from "../../formula/reference";
+import { sumOfAmounts, whenNamed, whenNumbers, wordsInRow } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { remarks } from "../../model/paragraphs";
@@ -38,9 +37,8 @@ export function compareSheet({ rows }: ClientContext): SheetModel {
 }
 
 function fieldColumns() {
-  const position = formula`ROW()-ROW(${place(`${comparison.table}.header`)})`;
   return {
-    field: computedWords(quiet(formula`INDEX(${clientFields.all("field")},${position})&""`), { width: 18 }),
+    field: computedWords(wordsInRow(clientFields.all("field"), comparison.rowNumber), { width: 18 }),
     acres: computed(ofClientField(field, "acres"), {
       width: 9,
       format: formats.one,

@@ -14,7 +14,6 @@ import { clientTests, comparison, proposals } from "./client-headers";
 import { clientSheets } from "./client-sheets";
 
 const named = (key: keyof typeof clientNames): Reference => ({ to: "name", key: clientNames[key] });
-const whole = (column: string) => place(`${comparison.table}.${column}.whole`);
 
 /** The page a consultant leaves on the table. */
 export function reportSheet({ soil }: ClientContext): SheetModel {
@@ -51,7 +50,7 @@ function headBlock(): EntriesBlock {
 }
 
 function totalsBlock(): EntriesBlock {
-  const acres = whole("acres");
+  const acres = comparison.whole("acres");
   const line = (key: string, label: string, value: Expression) =>
     computedEntry({ key, label, unit: "$", format: formats.dollars }, value);
   return {
@@ -60,8 +59,8 @@ function totalsBlock(): EntriesBlock {
     title: "All fields",
     entries: [
       computedEntry({ key: "acres", label: "Acres", unit: "ac", format: formats.one }, formula`${acres}+0`),
-      line("now", "Profit as farmed now", formula`${whole("totalNow")}+0`),
-      line("then", "Profit with the changes agreed", formula`${whole("totalThen")}+0`),
+      line("now", "Profit as farmed now", formula`${comparison.whole("totalNow")}+0`),
+      line("then", "Profit with the changes agreed", formula`${comparison.whole("totalThen")}+0`),
       line("more", "The changes add", formula`${place("totals.then")}-${place("totals.now")}`),
       computedEntry(
         { key: "perAcre", label: "Over all acres", unit: "$/ac", format: formats.cents },

@@ -3,9 +3,7 @@ import { seedCurveOptimum, seedOptimum } from "../../../functions/seed/optimum";
 import { populationCurveWords } from "../../../functions/seed/seed-words";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, quiet, whenNamed, whenNumbers } from "../../formula/natives";
-import { place } from "../../formula/reference";
-import { placeKey } from "../../layout/fragment";
+import { lookUp, quiet, whenNamed, whenNumbers, wordsInRow } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords, oneOf, typedNumber, typedWords, within } from "../../model/columns";
 import { headersOf, tableBlock, type TableBlock } from "../../model/table";
@@ -39,13 +37,12 @@ export function ofBestStand(crop: Term, column: keyof typeof bestStands.headers)
 
 /** The stand that earns most over its seed, crop by crop, beside the stand that is wanted. */
 export function bestStandBlock({ crops }: FarmContext): TableBlock {
-  const position = formula`ROW()-ROW(${place(placeKey(bestStands.table, "header"))})`;
   const term = { width: 10, format: "0.0###_)" };
   return tableBlock(
     bestStands,
     { title: "The stand that pays best", rows: crops.length },
     {
-      crop: computedWords(formula`IFERROR(INDEX(${cropTable.all("crop")},${position})&"","")`, { width: 18 }),
+      crop: computedWords(wordsInRow(cropTable.all("crop"), bestStands.rowNumber), { width: 18 }),
       curve: typedWords(
         crops.map(({ crop }) => usualCurves[crop]),
         {

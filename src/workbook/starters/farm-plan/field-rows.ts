@@ -1,17 +1,14 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, orBlank, quiet } from "../../formula/natives";
-import { place } from "../../formula/reference";
-import { placeKey } from "../../layout/fragment";
+import { lookUp, orBlank, quiet, wordsInRow } from "../../formula/natives";
 import type { Headers } from "../../model/table";
 import { fieldTable, soilTable } from "./headers";
 
 /**
  * The field that stands in the same row of the list of fields, so that a name is typed once; nothing when that row
- * is empty. By position and not by address: sorting or deleting fields never breaks it.
+ * is empty.
  */
-export function fieldOfRow(headers: Pick<Headers<string>, "table">): Expression {
-  const position = formula`ROW()-ROW(${place(placeKey(headers.table, "header"))})`;
-  return formula`IFERROR(INDEX(${fieldTable.all("field")},${position})&"","")`;
+export function fieldOfRow({ rowNumber }: Pick<Headers<string>, "rowNumber">): Expression {
+  return wordsInRow(fieldTable.all("field"), rowNumber);
 }
 
 type FieldColumn = keyof typeof fieldTable.headers;

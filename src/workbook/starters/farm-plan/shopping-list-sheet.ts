@@ -1,7 +1,6 @@
 import { formula, joined, type Expression } from "../../formula/expression";
-import { lookUp, quiet, sumOfAmounts } from "../../formula/natives";
+import { lookUp, quiet, sumOfAmounts, wordsInRow } from "../../formula/natives";
 import { place } from "../../formula/reference";
-import { placeKey } from "../../layout/fragment";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
@@ -42,7 +41,7 @@ export function shoppingListSheet(): SheetModel {
 function columns() {
   const fact = quiet(lookUp(own("material"), materialTable.all("material"), materialTable.all("price")));
   return {
-    material: computedWords(materialOfRow(), { width: 34 }),
+    material: computedWords(wordsInRow(materialTable.all("material"), shoppingList.rowNumber), { width: 34 }),
     purpose: computedWords(formula`IF(${own("material")}="","",${purposes()})`, { width: 30 }),
     pounds: computed(formula`IF(${own("material")}="","",${pounds()})`, { width: 13, format: formats.whole }),
     tons: computed(formula`IF(${own("material")}="","",${own("pounds")}/${poundsPerTon})`, {
@@ -57,12 +56,6 @@ function columns() {
       whole: sumOfAmounts(shoppingList.all("cost")),
     }),
   };
-}
-
-/** The material that stands in the same row of the table of materials. */
-function materialOfRow(): Expression {
-  const position = formula`ROW()-ROW(${place(placeKey(shoppingList.table, "header"))})`;
-  return formula`IFERROR(INDEX(${materialTable.all("material")},${position})&"","")`;
 }
 
 /** Pounds over all fields, for every nutrient that this material is chosen for. */
@@ -80,11 +73,11 @@ function purposes(): Expression {
 }
 
 type OrderColumn = "amount" | "price" | "cost";
-const at = (row: string, column: OrderColumn) => place(placeKey("beside", row, column));
+const at = (row: string, column: OrderColumn) => place("beside", row, column);
 
 /** What the plan buys beside fertilizer, and the sum of it all. */
 function otherBlock(): MatrixBlock {
-  const acres = formula`${place(placeKey(productPlan.table, "spread", "whole"))}`;
+  const acres = formula`${productPlan.whole("spread")}`;
   const columns = [
     { key: "amount", head: "Amount" },
     { key: "price", head: "Price $" },
@@ -98,7 +91,7 @@ function otherBlock(): MatrixBlock {
     columns,
     rows: [
       order("lime", "Lime, delivered and spread", "tons", [
-        formula`${place(placeKey(limePlan.table, "tons", "whole"))}`,
+        formula`${limePlan.whole("tons")}`,
         formula`${named("limePrice")}`,
       ]),
       order("spreading", "Spreading fertilizer", "ac", [acres, formula`${named("spreadingCost")}`]),
@@ -130,8 +123,7 @@ function seedRow(): MatrixRow {
 }
 
 function totalRow(): MatrixRow {
-  const fertilizer = place(placeKey(shoppingList.table, "cost", "whole"));
-  const total = formula`${fertilizer}+SUM(${at("lime", "cost")}:${at("seed", "cost")})`;
+  const total = formula`${shoppingList.whole("cost")}+SUM(${at("lime", "cost")}:${at("seed", "cost")})`;
   const cells = [formula`""`, formula`""`, total];
   return { key: "all", label: "Everything", unit: "$", format: formats.dollars, total: true, cells: cells.map(figure) };
 }

@@ -54,7 +54,7 @@ function leftForSoybean(): Expression {
 function limeSentence(): Expression {
   const rate = limePlan.all("rate");
   const most = formula`INDEX(${limePlan.all("field")},MATCH(MAX(${rate}),${rate},0))`;
-  const bill = formula`${shown(place(`${limePlan.table}.tons.whole`), "#,##0")}&" tons in all, $"&${shown(place(`${limePlan.table}.cost.whole`), "#,##0")}`;
+  const bill = formula`${shown(limePlan.whole("tons"), "#,##0")}&" tons in all, $"&${shown(limePlan.whole("cost"), "#,##0")}`;
   const found = formula`"● "&COUNTIF(${rate},">0")&" of "&COUNT(${rate})&" fields call for lime, "&${most}&" the most: "&${bill}&"."`;
   return formula`IF(COUNT(${rate})=0,"● Lime: waits for soil tests.",IF(MAX(${rate})>0,${found},"● No field calls for lime."))`;
 }

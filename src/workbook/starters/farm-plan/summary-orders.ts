@@ -8,7 +8,6 @@ import { named } from "./names";
 
 const poundsPerTon = 2000;
 const at = (row: string, column: string) => place(`orders.${row}.${column}`);
-const wholeOf = (table: { readonly table: string }, column: string) => place(`${table.table}.${column}.whole`);
 
 /** What has to be bought for the plan, and what it comes to. */
 export function ordersBlock(): MatrixBlock {
@@ -49,8 +48,8 @@ function fertilizerRows(): MatrixRow[] {
 function otherRows(): MatrixRow[] {
   const units = sumOfAmounts(seedPlan.all("units"));
   return [
-    order("lime", "Lime", "tons", wholeOf(limePlan, "tons"), wholeOf(limePlan, "cost")),
-    order("seed", "Seed", "units", units, wholeOf(seedPlan, "cost")),
+    order("lime", "Lime", "tons", limePlan.whole("tons"), limePlan.whole("cost")),
+    order("seed", "Seed", "units", units, seedPlan.whole("cost")),
   ];
 }
 

@@ -5,7 +5,7 @@ import { computed, computedWords, oneOf, typedWords } from "../../../model/colum
 import { tableBlock, type TableBlock } from "../../../model/table";
 import type { DecisionContext } from "./decision-context";
 import { practiceStack, practiceTable } from "./decision-headers";
-import { besideDecision, besidePractice, positionIn, practiceOfRow } from "./practice-rows";
+import { besideDecision, besidePractice, practiceOfRow } from "./practice-rows";
 import { term } from "./practice-terms-block";
 import { pickCell, pickColumns, whenOffered } from "./stack-pick";
 import { stackTerm } from "./stack-terms-block";
@@ -73,7 +73,7 @@ function wishColumns() {
 }
 
 function pickColumnsOf() {
-  const row = formula`${positionIn(practiceStack)}+1`;
+  const row = formula`${practiceStack.rowNumber}+1`;
   const cell = (column: number) => pickCell(stackTerm("interaction"), row, column);
   const isOffered = formula`COUNT(${own("cost")})=1`;
   const sd = besideDecision(practiceStack, "sd");

@@ -11,7 +11,6 @@ import type { Reference } from "../../../formula/reference";
 import { formats } from "../../../model/cell";
 import { computed, computedWords, pick, typedNumber, within } from "../../../model/columns";
 import { tableBlock, type TableBlock } from "../../../model/table";
-import { positionIn } from "./practice-rows";
 import { stripRows } from "./trial-lines-block";
 import { trialLine } from "./trial-places";
 import type { Trial } from "./trial";
@@ -36,7 +35,7 @@ function layoutColumns({ index, strips }: Trial) {
   });
   // A heading row, then two rows a pair.
   const strip = (side: 0 | 1) => formula`IF(${own("block")}="","",INDEX(${layout},2*${own("block")}+${side},3))`;
-  const position = positionIn(strips);
+  const position = strips.rowNumber;
   const isLaid = formula`AND(${at("practice")}&""<>"",COUNT(${at("blocks")},${at("seed")})=2,${position}<=${at("blocks")})`;
   return {
     block: computedWords(formula`IF(${isLaid},${position},"")`, { width: 31 }),

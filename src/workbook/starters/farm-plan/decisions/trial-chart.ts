@@ -5,7 +5,6 @@ import { computed, computedWords } from "../../../model/columns";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import type { SeriesLook } from "../../../plan";
 import { chartColors } from "../../chart-colors";
-import { positionIn } from "./practice-rows";
 import { stripRows } from "./trial-lines-block";
 import { trialLine } from "./trial-places";
 import type { Trial } from "./trial";
@@ -52,7 +51,7 @@ export function trialChart({ drawn }: Trial): ChartsBlock {
 /** What the chart is drawn from. */
 export function drawnBlock({ index, drawn, strips }: Trial): TableBlock {
   const own = drawn.own;
-  const ofPair = (column: "block" | "difference") => formula`INDEX(${strips.all(column)},${positionIn(drawn)})`;
+  const ofPair = (column: "block" | "difference") => formula`INDEX(${strips.all(column)},${drawn.rowNumber})`;
   const column = (key: LevelLine["line"] | "difference", value: Term, width: number) =>
     computed(orLeftOut(value, own("block")), {
       width,

@@ -4,7 +4,6 @@ import { formats } from "../../../model/cell";
 import { computed, computedWords } from "../../../model/columns";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { stripTables, trialResults } from "./decision-headers";
-import { positionIn } from "./practice-rows";
 import { term } from "./practice-terms-block";
 import { trialLine, type TrialLine } from "./trial-places";
 
@@ -22,8 +21,7 @@ export function trialResultsBlock(): TableBlock {
 /** The line of the trial sheet that belongs to this row. */
 function ofTrial(line: TrialLine): Expression {
   return stripTables.reduceRight<Expression>(
-    (otherwise, _, index) =>
-      formula`IF(${positionIn(trialResults)}=${index + 1},${trialLine(index, line)},${otherwise})`,
+    (otherwise, _, index) => formula`IF(${trialResults.rowNumber}=${index + 1},${trialLine(index, line)},${otherwise})`,
     formula`""`,
   );
 }
@@ -36,7 +34,7 @@ function whichColumns() {
   return {
     practice: computedWords(words("practice"), { width: 31 }),
     field: computedWords(words("field"), { width: 13 }),
-    trial: computedWords(whenNamed(own("practice"), formula`"Trial "&${positionIn(trialResults)}`), { width: 10 }),
+    trial: computedWords(whenNamed(own("practice"), formula`"Trial "&${trialResults.rowNumber}`), { width: 10 }),
   };
 }
 

@@ -10,7 +10,6 @@ import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
 import { quiet, whenNamed, whenNumbers } from "../../../formula/natives";
 import { place, type Reference } from "../../../formula/reference";
-import { placeKey } from "../../../layout/fragment";
 import type { EntriesBlock, MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
 import { computed, oneOf, pick, typedNumber, typedWords } from "../../../model/columns";
@@ -132,7 +131,7 @@ export function termsBlock(): EntriesBlock {
   };
 }
 
-const value = (row: string, level: Level) => place(placeKey("verdict", row, level));
+const value = (row: string, level: Level) => place("verdict", row, level);
 
 /** Low, likely and high gain against the cost. */
 export function verdictBlock(): MatrixBlock {
@@ -176,7 +175,7 @@ function priced(level: Level): { investment: Reference; yearlyGain: Reference } 
 }
 
 function gainAfterUpkeep(level: Level): Expression {
-  const worth = place(placeKey(gainTable.table, `${level}Worth`, "whole"));
+  const worth = gainTable.whole(`${level}Worth`);
   return whenNumbers([worth, pay("upkeep")], formula`${worth}-${pay("upkeep")}`);
 }
 

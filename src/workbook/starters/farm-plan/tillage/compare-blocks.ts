@@ -6,7 +6,6 @@ import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
 import { lookUp, quiet, whenNamed, whenNumbers } from "../../../formula/natives";
 import { place } from "../../../formula/reference";
-import { placeKey } from "../../../layout/fragment";
 import type { EntriesBlock, Entry, MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
 import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
@@ -22,7 +21,7 @@ const own = passTable.own;
 const soil = (key: string) => place(`soil.${key}`);
 const systems = ["first", "second"] as const;
 type System = (typeof systems)[number];
-const value = (row: string, system: System) => place(placeKey("systems", row, system));
+const value = (row: string, system: System) => place("systems", row, system);
 
 /** The passes of two systems, in order. */
 export function passBlock({ withDemo }: FarmContext): TableBlock {

@@ -4,9 +4,8 @@ import { fieldCapacity } from "../../../../functions/cover/field-work";
 import { passCost } from "../../../../functions/cover/pass-cost";
 import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
-import { lookUp, orBlank, quiet, whenNamed, whenNumbers } from "../../../formula/natives";
+import { lookUp, orBlank, quiet, whenNamed, whenNumbers, wordsInRow } from "../../../formula/natives";
 import { place } from "../../../formula/reference";
-import { placeKey } from "../../../layout/fragment";
 import type { EntriesBlock } from "../../../model/block";
 import { formats } from "../../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
@@ -96,12 +95,11 @@ const own = passCostTable.own;
 /** What a pass with each machine costs, part by part. */
 export function passCostBlock(): TableBlock {
   const money = { width: 11, format: formats.cents };
-  const position = formula`ROW()-ROW(${place(placeKey(passCostTable.table, "header"))})`;
   return tableBlock(
     passCostTable,
     { title: "What a pass costs", rows },
     {
-      machine: computedWords(formula`IFERROR(INDEX(${machineTable.all("machine")},${position})&"","")`, { width: 22 }),
+      machine: computedWords(wordsInRow(machineTable.all("machine"), passCostTable.rowNumber), { width: 22 }),
       hours: computed(known(formula`1/${acresPerHour()}`), { width: 20, format: formats.upToThree }),
       own: computed(part(2), money),
       repair: computed(part(3), money),
