@@ -15,6 +15,16 @@ export function whenNumbers(parts: readonly Term[], value: Term): Expression {
   return formula`IF(COUNT(${joined(parts, ",")})=${parts.length},${value},"")`;
 }
 
+/** One number times another; nothing while one of them waits. */
+export function times(one: Term, other: Term): Expression {
+  return whenNumbers([one, other], formula`${one}*${other}`);
+}
+
+/** One number less another; nothing while one of them waits. */
+export function less(one: Term, other: Term): Expression {
+  return whenNumbers([one, other], formula`${one}-${other}`);
+}
+
 /**
  * An input that may be blank, for one of our functions: some spreadsheets hand over a blank cell as 0, which is a
  * number like any other. Compared as text: not every engine finds a bare 0 different from nothing.
@@ -26,6 +36,16 @@ export function orBlank(cell: Term): Expression {
 /** The value of a column in the row where another column holds what is looked for. */
 export function lookUp(wanted: Term, among: Term, take: Term): Expression {
   return formula`INDEX(${take},MATCH(${wanted},${among},0))`;
+}
+
+/** The same for a number: what is blank there or not found at all stays blank, where a bare look-up would read 0. */
+export function lookUpNumber(wanted: Term, among: Term, take: Term): Expression {
+  return quiet(orBlank(lookUp(wanted, among, take)));
+}
+
+/** The same for words. */
+export function lookUpWords(wanted: Term, among: Term, take: Term): Expression {
+  return quiet(formula`${lookUp(wanted, among, take)}&""`);
 }
 
 /** The words of a column in the row of this number; nothing where that row is empty. */

@@ -2,7 +2,7 @@ import { moneyLimits } from "../../core/money/money-limits";
 import { profitGrid } from "../../functions/money/profit-grid";
 import { call } from "../formula/call";
 import { formula, type Expression } from "../formula/expression";
-import { quiet, whenNumbers } from "../formula/natives";
+import { less, quiet } from "../formula/natives";
 import { place, type Reference } from "../formula/reference";
 import type { PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
@@ -103,7 +103,7 @@ function swingRow(swing: SwingRange, row: number): PlacedCell[] {
     style: "computed",
     format: shown,
   });
-  const change = (profit: Reference) => whenNumbers([profit, tried("profit")], formula`${profit}-${tried("profit")}`);
+  const change = (profit: Reference) => less(profit, tried("profit"));
   return [
     { key: key(row, "name"), content: swing.name, style: "label" },
     { content: limit.unit, style: "unit" },

@@ -1,10 +1,14 @@
 import { formula, joined, partsOf, prose } from "../../../src/workbook/formula/expression";
 import {
+  less,
   lookUp,
+  lookUpNumber,
+  lookUpWords,
   orBlank,
   quiet,
   shown,
   sumOfAmounts,
+  times,
   whenNamed,
   whenNumbers,
 } from "../../../src/workbook/formula/natives";
@@ -75,6 +79,17 @@ describe("the native helpers", () => {
     expect(read(lookUp(name, fields.all("field"), fields.all("acres")))).toBe(
       "INDEX(<Fields.acres.all>,MATCH(<Fields.field.this>,<Fields.field.all>,0))",
     );
+  });
+  it("looks up a number so that a blank does not become 0, and words so that they are always text", () => {
+    const found = "INDEX(<Fields.acres.all>,MATCH(<Fields.field.this>,<Fields.field.all>,0))";
+    expect(read(lookUpNumber(name, fields.all("field"), fields.all("acres")))).toBe(
+      `IFERROR(IF(${found}&""="","",${found}),"")`,
+    );
+    expect(read(lookUpWords(name, fields.all("field"), fields.all("acres")))).toBe(`IFERROR(${found}&"","")`);
+  });
+  it("multiplies and subtracts once both are numbers", () => {
+    expect(read(times(acres, 3))).toBe('IF(COUNT(<Fields.acres.this>,3)=2,<Fields.acres.this>*3,"")');
+    expect(read(less(acres, 3))).toBe('IF(COUNT(<Fields.acres.this>,3)=2,<Fields.acres.this>-3,"")');
   });
   it("adds up amounts past cells that hold an error", () => {
     expect(read(sumOfAmounts(fields.all("acres")))).toBe('SUMIF(<Fields.acres.all>,">0")');

@@ -2,7 +2,7 @@ import { breakEvenGain, partialBudget, returnPerDollar } from "../../../function
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { whenNamed, whenNumbers } from "../../formula/natives";
+import { times, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats, type Allow } from "../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { cautions } from "../../model/paragraphs";
@@ -99,7 +99,7 @@ function answerColumns() {
     acres: computed(ofClientField(own("field"), "acres"), { width: 9, format: formats.one }),
     net: computed(known(whenNumbers([own("likely"), own("added")], netAt(own("likely")))), moneyLook("likely")),
     netLow: computed(known(whenNumbers([own("low"), own("added")], netAt(own("low")))), moneyLook("low")),
-    total: computed(whenNumbers([own("net"), own("acres")], formula`${own("net")}*${own("acres")}`), {
+    total: computed(times(own("net"), own("acres")), {
       width: 11,
       format: formats.dollars,
       whole: formula`SUMIF(${proposals.all("decision")},"yes",${proposals.all("total")})`,

@@ -1,6 +1,5 @@
 import type { Expression, Term } from "../../formula/expression";
-import { formula } from "../../formula/expression";
-import { lookUp, orBlank, quiet } from "../../formula/natives";
+import { lookUp, lookUpNumber, lookUpWords } from "../../formula/natives";
 import { clientCrops, clientFields } from "./client-headers";
 
 /** What the table of crops says about a crop. */
@@ -10,10 +9,9 @@ export function ofClientCrop(crop: Term, column: "price" | "costPerBushel"): Exp
 
 /** A number of a field; blank stays blank. */
 export function ofClientField(field: Term, column: keyof typeof clientFields.headers): Expression {
-  const value = lookUp(field, clientFields.all("field"), clientFields.all(column));
-  return quiet(orBlank(value));
+  return lookUpNumber(field, clientFields.all("field"), clientFields.all(column));
 }
 
 export function cropOfClientField(field: Term): Expression {
-  return quiet(formula`${lookUp(field, clientFields.all("field"), clientFields.all("crop"))}&""`);
+  return lookUpWords(field, clientFields.all("field"), clientFields.all("crop"));
 }

@@ -1,5 +1,5 @@
 import { formula } from "../../formula/expression";
-import { sumOfAmounts, whenNamed, whenNumbers, wordsInRow } from "../../formula/natives";
+import { sumOfAmounts, times, whenNamed, whenNumbers, wordsInRow } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { remarks } from "../../model/paragraphs";
@@ -65,8 +65,7 @@ function changeColumns() {
 }
 
 function totalColumns() {
-  const total = (profit: "profitNow" | "profitThen") =>
-    whenNumbers([own(profit), own("acres")], formula`${own(profit)}*${own("acres")}`);
+  const total = (profit: "profitNow" | "profitThen") => times(own(profit), own("acres"));
   const dollars = { width: 13, format: formats.dollars };
   return {
     totalNow: computed(total("profitNow"), { ...dollars, whole: formula`SUM(${comparison.all("totalNow")})` }),

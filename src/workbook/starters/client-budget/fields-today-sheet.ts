@@ -2,7 +2,7 @@ import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-e
 import { limits } from "../../../core/limits";
 import { call } from "../../formula/call";
 import { formula, type Term } from "../../formula/expression";
-import { orBlank, whenNamed, whenNumbers } from "../../formula/natives";
+import { less, orBlank, times, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { tableBlock } from "../../model/table";
@@ -68,11 +68,11 @@ function profitColumns() {
   return {
     income: computed(known(whenNumbers([bushels], formula`${bushels}*${price}+N(${own("other")})`)), money),
     allCosts: computed(known(whenNumbers([bushels, cost], formula`${cost}+${bushels}*${perBushel}`)), money),
-    profit: computed(whenNumbers([own("income"), own("allCosts")], formula`${own("income")}-${own("allCosts")}`), {
+    profit: computed(less(own("income"), own("allCosts")), {
       ...money,
       rules: [{ kind: "compare", when: "below", value: 0, look: "bad" }],
     }),
-    total: computed(whenNumbers([own("profit"), own("acres")], formula`${own("profit")}*${own("acres")}`), {
+    total: computed(times(own("profit"), own("acres")), {
       width: 12,
       format: formats.dollars,
       whole: formula`SUM(${clientFields.all("total")})`,

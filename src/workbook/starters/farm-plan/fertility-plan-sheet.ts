@@ -1,5 +1,5 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, orBlank, quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { lookUpNumber, orBlank, quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { cautions, remarks } from "../../model/paragraphs";
@@ -20,7 +20,7 @@ import {
   zincByGuide,
   type Asked,
 } from "./guide-needs";
-import { fertilityPlan, limePlan } from "./headers";
+import { fertilityPlan, limePlan, type PlannedNutrient } from "./headers";
 
 const own = fertilityPlan.own;
 const field = own("field");
@@ -58,9 +58,14 @@ export function fertilityPlanSheet({ rows, testUnit }: FarmContext): SheetModel 
   };
 }
 
+/** What the plan puts on a field, by nutrient. */
+export function plannedFor(field: Term, nutrient: PlannedNutrient): Expression {
+  return lookUpNumber(field, fertilityPlan.all("field"), fertilityPlan.all(nutrient));
+}
+
 /** Lime at hand that the lime plan gives a field. */
 export function limeOf(field: Term): Expression {
-  return quiet(orBlank(lookUp(field, limePlan.all("field"), limePlan.all("rate"))));
+  return lookUpNumber(field, limePlan.all("field"), limePlan.all("rate"));
 }
 
 /** The rate that the table of crops gives, where one is typed there; the guide's where it is a number. */

@@ -1,5 +1,5 @@
-import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, orBlank, quiet, wordsInRow } from "../../formula/natives";
+import type { Expression, Term } from "../../formula/expression";
+import { lookUpNumber, lookUpWords, wordsInRow } from "../../formula/natives";
 import type { Headers } from "../../model/table";
 import { fieldTable, soilTable } from "./headers";
 
@@ -16,20 +16,15 @@ type SoilColumn = keyof typeof soilTable.headers;
 
 /** A number that the list of fields gives for the field of this row; blank stays blank. */
 export function fromFields(field: Term, column: FieldColumn): Expression {
-  return carried(lookUp(field, fieldTable.all("field"), fieldTable.all(column)));
+  return lookUpNumber(field, fieldTable.all("field"), fieldTable.all(column));
 }
 
 /** Words that the list of fields gives. */
 export function wordsFromFields(field: Term, column: FieldColumn): Expression {
-  return quiet(formula`${lookUp(field, fieldTable.all("field"), fieldTable.all(column))}&""`);
+  return lookUpWords(field, fieldTable.all("field"), fieldTable.all(column));
 }
 
 /** What the soil test of this row's field says. A field without a test gives nothing. */
 export function fromSoilTest(field: Term, column: SoilColumn): Expression {
-  return carried(lookUp(field, soilTable.all("field"), soilTable.all(column)));
-}
-
-/** A looked-up blank would read as 0, which is a number like any other: it has to stay blank. */
-function carried(value: Expression): Expression {
-  return quiet(orBlank(value));
+  return lookUpNumber(field, soilTable.all("field"), soilTable.all(column));
 }

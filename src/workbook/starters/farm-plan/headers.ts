@@ -103,6 +103,8 @@ export const limePlan = headersOf("LimePlan", {
   words: "What to do",
 });
 
+export type PlannedNutrient = "nitrogen" | "phosphate" | "potash" | "sulfur" | "zinc";
+
 /** What the guide asks for by nutrient, and what the plan puts on. */
 const byGuide = {
   nitrogenNeed: "N by guide lb/ac",

@@ -3,7 +3,7 @@ import { rotationBalance } from "../../../functions/nutrients/rotation-balance";
 import { testDrift } from "../../../functions/nutrients/test-drift";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { less, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
 import type { Reference } from "../../formula/reference";
 import type { ChartsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
@@ -111,7 +111,7 @@ function firstCropColumns({ headers, nutrient, trade, putOn }: Ledger) {
       format: formats.whole,
       note: `Pounds of ${nutrient} in the harvested grain: yield times the published removal.`,
     }),
-    left: computed(whenNumbers([own("putOn"), own("lastTakes")], formula`${own("putOn")}-${own("lastTakes")}`), {
+    left: computed(less(own("putOn"), own("lastTakes")), {
       width: 10,
       format: formats.signedWhole,
       note:

@@ -2,7 +2,7 @@ import { limeNeed } from "../../../functions/soil/lime-need";
 import { limeRate } from "../../../functions/soil/lime-material";
 import { call } from "../../formula/call";
 import { formula, type Expression } from "../../formula/expression";
-import { orBlank, shown, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import { orBlank, shown, sumOfAmounts, times, whenNamed, whenNumbers } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
@@ -77,7 +77,7 @@ function rateColumns({ countsMoisture }: FarmContext["lime"]) {
       note: "Tons of the lime at hand, by its effective share; 0 where the pH is close enough to wait for the next test.",
       rules: [{ kind: "formula", formula: formula`AND(ISNUMBER(${own("rate")}),${own("rate")}>0)`, look: "attention" }],
     }),
-    tons: computed(whenNumbers([own("rate"), own("acres")], formula`${own("rate")}*${own("acres")}`), {
+    tons: computed(times(own("rate"), own("acres")), {
       width: 10,
       format: formats.whole,
       whole: sumOfAmounts(limePlan.all("tons")),
@@ -104,7 +104,7 @@ function costColumns() {
       width: 10,
       format: formats.cents,
     }),
-    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
+    cost: computed(times(own("perAcre"), own("acres")), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(limePlan.all("cost")),

@@ -1,7 +1,8 @@
+import { poundPerTon } from "../../../core/units/units";
 import { productRate } from "../../../functions/materials/product-rate";
 import { call } from "../../formula/call";
 import { formula, joined, type Expression, type Term } from "../../formula/expression";
-import { lookUp, orBlank, quiet, sumOfAmounts, whenNumbers } from "../../formula/natives";
+import { sumOfAmounts, times, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { cautions } from "../../model/paragraphs";
@@ -11,16 +12,15 @@ import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
-import { fertilityPlan, productPlan } from "./headers";
+import { plannedFor } from "./fertility-plan-sheet";
+import { productPlan, type PlannedNutrient } from "./headers";
 import { named, type FarmName } from "./names";
 
 const own = productPlan.own;
 const field = own("field");
-const poundsPerTon = 2000;
 
 /** Nutrients in the order their products are sized: nitrogen last, after what comes along with the others. */
 export const plannedNutrients = ["phosphate", "potash", "sulfur", "zinc", "nitrogen"] as const;
-export type PlannedNutrient = (typeof plannedNutrients)[number];
 const broadcast = ["phosphate", "potash", "sulfur", "zinc"] as const;
 
 export function productPlanSheet({ rows }: FarmContext): SheetModel {
@@ -58,13 +58,9 @@ function fieldColumns() {
   };
 }
 
-function planned(nutrient: PlannedNutrient): Expression {
-  return quiet(orBlank(lookUp(field, fertilityPlan.all("field"), fertilityPlan.all(nutrient))));
-}
-
 function broadcastColumns() {
   const rate = (nutrient: (typeof broadcast)[number]) =>
-    computed(rateOf(planned(nutrient), named(`${nutrient}Analysis`)), { width: 13, format: formats.whole });
+    computed(rateOf(plannedFor(field, nutrient), named(`${nutrient}Analysis`)), { width: 13, format: formats.whole });
   return { phosphate: rate("phosphate"), potash: rate("potash"), sulfur: rate("sulfur"), zinc: rate("zinc") };
 }
 
@@ -79,7 +75,7 @@ function nitrogenColumns() {
     "+",
   )})/100`;
   const anyRate = formula`COUNT(${joined(broadcast.map(own), ",")})`;
-  const need = planned("nitrogen");
+  const need = plannedFor(field, "nitrogen");
   const left = formula`MAX(0,${need}-SUM(${own("nitrogenInIt")}))`;
   return {
     nitrogenInIt: computed(formula`IF(${anyRate}=0,"",${along})`, {
@@ -102,7 +98,7 @@ function costColumns() {
   const products = formula`(${joined(
     plannedNutrients.map((nutrient) => formula`SUM(${own(nutrient)})*SUM(${tonPrice(nutrient)})`),
     "+",
-  )})/${poundsPerTon}`;
+  )})/${poundPerTon}`;
   const isSpread = formula`SUM(${joined(broadcast.map(own), ",")})>0`;
   const spreading = formula`IF(${isSpread},${named("spreadingCost")},0)`;
   return {
@@ -117,7 +113,7 @@ function costColumns() {
       format: formats.cents,
       note: "All products and one spreading pass; putting on nitrogen by itself is in the crop budgets.",
     }),
-    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
+    cost: computed(times(own("perAcre"), own("acres")), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(productPlan.all("cost")),

@@ -1,5 +1,5 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { lookUp, orBlank, quiet, whenNamed, whenNumbers } from "../../formula/natives";
+import { lookUpNumber, whenNamed, whenNumbers } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { remarks } from "../../model/paragraphs";
@@ -9,7 +9,7 @@ import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
 import { fieldOfRow, fromFields, wordsFromFields } from "./field-rows";
-import { byGuideLook, limeOf, plannedForCrop } from "./fertility-plan-sheet";
+import { byGuideLook, limeOf, plannedFor, plannedForCrop } from "./fertility-plan-sheet";
 import {
   nitrogenByGuide,
   phosphateByGuide,
@@ -18,7 +18,7 @@ import {
   zincByGuide,
   type Asked,
 } from "./guide-needs";
-import { fertilityPlan, rotationPlan } from "./headers";
+import { rotationPlan, type PlannedNutrient } from "./headers";
 
 const own = rotationPlan.own;
 const field = own("field");
@@ -47,7 +47,7 @@ export function rotationPlanSheet({ rows, testUnit }: FarmContext): SheetModel {
 
 /** What the plan puts on over the rotation, for other sheets; nothing while the row waits. */
 export function overRotation(ofField: Term, column: "phosphate" | "potash"): Expression {
-  return quiet(orBlank(lookUp(ofField, rotationPlan.all("field"), rotationPlan.all(column))));
+  return lookUpNumber(ofField, rotationPlan.all("field"), rotationPlan.all(column));
 }
 
 function fieldColumns() {
@@ -74,8 +74,8 @@ function afterColumns(testUnit: FarmContext["testUnit"]) {
 }
 
 function bothColumns() {
-  const both = (column: "nitrogen" | "phosphate" | "potash" | "sulfur" | "zinc", after: Expression) => {
-    const next = quiet(orBlank(lookUp(field, fertilityPlan.all("field"), fertilityPlan.all(column))));
+  const both = (column: PlannedNutrient, after: Expression) => {
+    const next = plannedFor(field, column);
     return computed(whenNumbers([next, after], formula`${next}+${after}`), {
       width: 11,
       format: column === "zinc" ? formats.one : formats.whole,

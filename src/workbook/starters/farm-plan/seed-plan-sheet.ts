@@ -1,8 +1,8 @@
 import { seedCost, seedUnits } from "../../../functions/seed/buying";
 import { seedRate, seedSpacing } from "../../../functions/seed/planting";
 import { call } from "../../formula/call";
-import { formula, type Expression, type Term } from "../../formula/expression";
-import { quiet, sumOfAmounts, whenNamed, whenNumbers } from "../../formula/natives";
+import type { Expression, Term } from "../../formula/expression";
+import { quiet, sumOfAmounts, times, whenNamed } from "../../formula/natives";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
 import { cautions, remarks } from "../../model/paragraphs";
@@ -104,7 +104,7 @@ function rateColumns() {
 function costColumns() {
   return {
     perAcre: computed(whenNamed(crop, seedCostOf(crop, own("rate"))), { width: 10, format: formats.cents }),
-    cost: computed(whenNumbers([own("perAcre"), own("acres")], formula`${own("perAcre")}*${own("acres")}`), {
+    cost: computed(times(own("perAcre"), own("acres")), {
       width: 12,
       format: formats.dollars,
       whole: sumOfAmounts(seedPlan.all("cost")),

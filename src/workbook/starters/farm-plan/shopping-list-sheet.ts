@@ -1,3 +1,4 @@
+import { poundPerTon } from "../../../core/units/units";
 import { formula, joined, type Expression } from "../../formula/expression";
 import { lookUp, quiet, sumOfAmounts, wordsInRow } from "../../formula/natives";
 import { place } from "../../formula/reference";
@@ -9,14 +10,13 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import { farmSheets } from "./farm-sheets";
-import { limePlan, materialTable, productPlan, seedPlan, shoppingList } from "./headers";
+import { limePlan, materialTable, productPlan, seedPlan, shoppingList, type PlannedNutrient } from "./headers";
 import { materialRows } from "./material-rows";
 import { named } from "./names";
 import { chosenMaterial } from "./plan-materials-block";
-import { plannedNutrients, type PlannedNutrient } from "./product-plan-sheet";
+import { plannedNutrients } from "./product-plan-sheet";
 
 const own = shoppingList.own;
-const poundsPerTon = 2000;
 
 export function shoppingListSheet(): SheetModel {
   return {
@@ -44,7 +44,7 @@ function columns() {
     material: computedWords(wordsInRow(materialTable.all("material"), shoppingList.rowNumber), { width: 34 }),
     purpose: computedWords(formula`IF(${own("material")}="","",${purposes()})`, { width: 30 }),
     pounds: computed(formula`IF(${own("material")}="","",${pounds()})`, { width: 13, format: formats.whole }),
-    tons: computed(formula`IF(${own("material")}="","",${own("pounds")}/${poundsPerTon})`, {
+    tons: computed(formula`IF(${own("material")}="","",${own("pounds")}/${poundPerTon})`, {
       width: 13,
       format: formats.one,
       whole: sumOfAmounts(shoppingList.all("tons")),

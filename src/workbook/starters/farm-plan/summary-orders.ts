@@ -1,3 +1,4 @@
+import { poundPerTon } from "../../../core/units/units";
 import { formula, type Term } from "../../formula/expression";
 import { sumOfAmounts } from "../../formula/natives";
 import { place } from "../../formula/reference";
@@ -6,7 +7,6 @@ import { formats } from "../../model/cell";
 import { limePlan, productPlan, seedPlan } from "./headers";
 import { named } from "./names";
 
-const poundsPerTon = 2000;
 const at = (row: string, column: string) => place(`orders.${row}.${column}`);
 
 /** What has to be bought for the plan, and what it comes to. */
@@ -39,7 +39,7 @@ function fertilizerRows(): MatrixRow[] {
       nutrient,
       label,
       "tons",
-      formula`${pounds}/${poundsPerTon}`,
+      formula`${pounds}/${poundPerTon}`,
       formula`${at(nutrient, "amount")}*SUM(${price})`,
     );
   });

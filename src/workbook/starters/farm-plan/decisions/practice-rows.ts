@@ -1,5 +1,5 @@
 import { formula, type Expression, type Term } from "../../../formula/expression";
-import { lookUp, orBlank, quiet, wordsInRow } from "../../../formula/natives";
+import { lookUpNumber, wordsInRow } from "../../../formula/natives";
 import type { Headers } from "../../../model/table";
 import { practiceDecisions, practiceTable } from "./decision-headers";
 
@@ -22,5 +22,5 @@ export function besideDecision({ rowNumber }: Rows, column: keyof typeof practic
 
 /** A number that the list of practices gives for a practice by its name; blank stays blank. */
 export function fromPractices(practice: Term, column: keyof typeof practiceTable.headers): Expression {
-  return quiet(orBlank(lookUp(practice, practiceTable.all("practice"), practiceTable.all(column))));
+  return lookUpNumber(practice, practiceTable.all("practice"), practiceTable.all(column));
 }

@@ -8,7 +8,7 @@ import {
 } from "../../../../functions/money/capital";
 import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
-import { quiet, whenNamed, whenNumbers } from "../../../formula/natives";
+import { less, quiet, whenNamed, whenNumbers } from "../../../formula/natives";
 import { place, type Reference } from "../../../formula/reference";
 import type { EntriesBlock, MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
@@ -144,7 +144,7 @@ export function verdictBlock(): MatrixBlock {
     rows: [
       row("gain", "Gain less upkeep", "$ a year", formats.cents, (level) => gainAfterUpkeep(level)),
       row("over", "Left over yearly cost", "$ a year", formats.cents, (level) =>
-        whenNumbers([value("gain", level), pay("yearly")], formula`${value("gain", level)}-${pay("yearly")}`),
+        less(value("gain", level), pay("yearly")),
       ),
       row("worth", "Worth today beyond its price", "$", formats.dollars, (level) =>
         whenNumbers(
@@ -176,7 +176,7 @@ function priced(level: Level): { investment: Reference; yearlyGain: Reference } 
 
 function gainAfterUpkeep(level: Level): Expression {
   const worth = gainTable.whole(`${level}Worth`);
-  return whenNumbers([worth, pay("upkeep")], formula`${worth}-${pay("upkeep")}`);
+  return less(worth, pay("upkeep"));
 }
 
 function row(key: string, label: string, unit: string, format: string, cell: (level: Level) => Expression): MatrixRow {

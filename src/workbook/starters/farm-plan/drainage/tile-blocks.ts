@@ -3,8 +3,8 @@ import { pipeCapacity, pipeSize } from "../../../../functions/drainage/pipes";
 import { tileDrainRate, tileSpacing } from "../../../../functions/drainage/spacing";
 import { tileCost, tileLength } from "../../../../functions/drainage/tile";
 import { call } from "../../../formula/call";
-import { formula, type Expression } from "../../../formula/expression";
-import { orBlank, whenNamed, whenNumbers } from "../../../formula/natives";
+import type { Expression } from "../../../formula/expression";
+import { orBlank, times, whenNamed, whenNumbers } from "../../../formula/natives";
 import { place } from "../../../formula/reference";
 import type { EntriesBlock, Entry } from "../../../model/block";
 import { formats } from "../../../model/cell";
@@ -152,7 +152,7 @@ function feetLines(): Entry[] {
     ),
     computedEntry(
       { key: "allFeet", label: "Lines in the field", unit: "ft", format: formats.whole },
-      whenNumbers([job("feet"), tile("acres")], formula`${job("feet")}*${tile("acres")}`),
+      times(job("feet"), tile("acres")),
     ),
   ];
 }
@@ -201,7 +201,7 @@ function costLines(): Entry[] {
     ),
     computedEntry(
       { key: "all", label: "Cost of the job", unit: "$", format: formats.dollars },
-      whenNumbers([job("perAcre"), tile("acres")], formula`${job("perAcre")}*${tile("acres")}`),
+      times(job("perAcre"), tile("acres")),
     ),
   ];
 }
