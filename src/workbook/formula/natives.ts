@@ -58,6 +58,11 @@ export function sumOfAmounts(values: Term): Expression {
   return formula`SUMIF(${values},">0")`;
 }
 
+/** "Soybean" for a cell that holds "soybean", to begin a sentence. */
+export function capitalOf(words: Term): Expression {
+  return formula`UPPER(LEFT(${words},1))&MID(${words},2,60)`;
+}
+
 /** A number as words show it. */
 export function shown(value: Term, format: string): Expression {
   return formula`TEXT(${value},${format})`;

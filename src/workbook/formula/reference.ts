@@ -34,6 +34,11 @@ export function placeKey(...steps: readonly string[]): string {
   return steps.join(".");
 }
 
+/** The cell of a defined name. */
+export function nameOf(key: string): Reference {
+  return { to: "name", key };
+}
+
 export function sheetName(sheet: string): Reference {
   return { to: "sheetName", sheet };
 }

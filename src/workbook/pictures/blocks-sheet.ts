@@ -1,21 +1,21 @@
 import { trialLimits } from "../../core/trials/trial-limits";
 import { trialBlocks } from "../../functions/trials/trial-blocks";
 import { call } from "../formula/call";
-import { formula, type Expression } from "../formula/expression";
+import { formula, type Expression, type Term } from "../formula/expression";
 import { lookUp, quiet, whenNumbers } from "../formula/natives";
 import { place } from "../formula/reference";
 import type { EntriesBlock, PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { cautions } from "../model/paragraphs";
+import { headRow, sentencesBlock } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
 import type { BlocksPicture } from "./picture";
-import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
+import { chartWithWords, type PictureSheet } from "./picture-sheet";
 import {
   blockWords,
   confidenceLine,
   factsKey,
-  inWords,
   fact,
   priceLine,
   stripsLive,
@@ -36,7 +36,7 @@ export function blocksSheet(picture: BlocksPicture): PictureSheet {
     answers: `What did each treatment gain over ${check}, and how sure is that?`,
     live: stripsLive,
     blocks: [
-      inWords(quiet(formula`INDEX(${result},ROWS(${result}),2)`)),
+      sentencesBlock("In words", [quiet(formula`INDEX(${result},ROWS(${result}),2)`)]),
       factLines(picture),
       gainRows(picture),
       ...chartWithWords(
@@ -87,7 +87,7 @@ function gainRows(picture: BlocksPicture): RowsBlock {
   return {
     kind: "rows",
     title: `Over ${picture.check}`,
-    rows: [heads(...titles, ...(picture.money ? ["Gain that pays"] : [])), ...rows],
+    rows: [headRow(...titles, ...(picture.money ? ["Gain that pays"] : [])), ...rows],
     ranges: [range("treatments", "treatment"), range("gains", "gain"), range("lows", "low"), range("highs", "high")],
   };
 }
@@ -126,8 +126,7 @@ function resultOf({ check, money }: BlocksPicture): Expression {
 
 /** What a treatment costs beyond the check, in bushels; nothing for the check itself. */
 function paysFrom({ check }: BlocksPicture, index: number): Expression {
-  const cost = (treatment: Parameters<typeof lookUp>[0]) =>
-    lookUp(treatment, place("costs.treatments"), place("costs.amounts"));
+  const cost = (treatment: Term) => lookUp(treatment, place("costs.treatments"), place("costs.amounts"));
   const over = formula`${cost(place(`gain.treatment${index}`))}-${cost(check)}`;
   return quiet(whenNumbers([place(`gain.gain${index}`)], formula`(${over})/${fact("price")}`));
 }
@@ -138,7 +137,7 @@ function costRows(costs: NonNullable<BlocksPicture["money"]>["costs"]): RowsBloc
     kind: "rows",
     title: "What the treatments cost",
     rows: [
-      heads("Treatment", "Cost $/ac"),
+      headRow("Treatment", "Cost $/ac"),
       ...costs.map(({ treatment, usdPerAc }, index): PlacedCell[] => [
         { content: treatment, style: "label", key: `cost.treatment${index}` },
         {
@@ -164,7 +163,7 @@ function stripRows({ design, strips }: BlocksPicture): RowsBlock {
     kind: "rows",
     title: "The strips",
     rows: [
-      heads("Treatment", blockWords[design], "Strip", "Yield bu/ac"),
+      headRow("Treatment", blockWords[design], "Strip", "Yield bu/ac"),
       ...strips.map(({ strip, block, treatment, yieldBuPerAc }, index): PlacedCell[] => [
         { content: treatment, style: "label", key: `strip.treatment${index}` },
         { content: block, style: "label", key: `strip.block${index}` },

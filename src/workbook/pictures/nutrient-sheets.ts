@@ -1,11 +1,12 @@
+import { formula } from "../formula/expression";
 import { place } from "../formula/reference";
 import type { PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
-import { formula } from "../formula/expression";
+import { headRow } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
 import { evenWithinLbPerAc, meaning } from "../starters/farm-plan/ledger-sheet";
 import type { CellAt, DriftPicture, LedgerPicture, Trade } from "./picture";
-import { chartWithWords, heads, outside, type PictureSheet } from "./picture-sheet";
+import { chartWithWords, outside, type PictureSheet } from "./picture-sheet";
 
 const elements: Readonly<Record<Trade, string>> = { potash: "Potassium", phosphate: "Phosphorus" };
 const live =
@@ -32,7 +33,7 @@ export function ledgerSheet({ trade, rows }: LedgerPicture): PictureSheet {
     blocks: [
       {
         kind: "rows",
-        rows: [heads("Field", "Balance lb/ac a year", "What it means"), ...body],
+        rows: [headRow("Field", "Balance lb/ac a year", "What it means"), ...body],
         ranges: [
           { key: "ledger.fields", from: key(0, "field"), to: key(rows.length - 1, "field") },
           { key: "ledger.perYear", ...perYear },
@@ -96,7 +97,7 @@ function driftRows(rows: DriftPicture["rows"]): RowsBlock {
   return {
     kind: "rows",
     rows: [
-      heads("Field", "Test now ppm", "By the plan ppm", "Nothing put on ppm"),
+      headRow("Field", "Test now ppm", "By the plan ppm", "Nothing put on ppm"),
       ...rows.map((cells, row) =>
         columns.map((column): PlacedCell => ({
           ...followed(cells[column], column === "field" ? "words" : formats.whole),

@@ -9,15 +9,15 @@ import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
 import { cautions } from "../model/paragraphs";
+import { headRow, sentencesBlock } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
 import type { PairsPicture } from "./picture";
-import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
+import { chartWithWords, type PictureSheet } from "./picture-sheet";
 import {
   blockWords,
   confidenceLine,
   fact,
   factsKey,
-  inWords,
   priceLine,
   stripsLive,
   trialTitle,
@@ -38,7 +38,7 @@ export function pairsSheet(picture: PairsPicture): PictureSheet {
     answers: `What did ${treatments.treated} gain over ${treatments.check}, pair by pair and in all?`,
     live: stripsLive,
     blocks: [
-      inWords(quiet(resultAt(money ? wordsRow.withMoney : wordsRow.alone, money !== undefined))),
+      sentencesBlock("In words", [quiet(resultAt(money ? wordsRow.withMoney : wordsRow.alone, money !== undefined))]),
       factLines(picture),
       pairRows(picture),
       ...chartWithWords(
@@ -98,7 +98,7 @@ function pairRows(picture: PairsPicture): RowsBlock {
   return {
     kind: "rows",
     rows: [
-      heads(blockWords[design], treatments.check, treatments.treated, "Gain bu/ac"),
+      headRow(blockWords[design], treatments.check, treatments.treated, "Gain bu/ac"),
       ...pairs.map(({ block, check, treated }, row) =>
         pairRow(`${blockWords[design]} ${block}`, { check, treated }, row),
       ),

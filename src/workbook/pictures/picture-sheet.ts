@@ -1,5 +1,5 @@
 import type { Reference } from "../formula/reference";
-import type { Block, ChartModel, PlacedCell } from "../model/block";
+import type { Block, ChartModel } from "../model/block";
 import { remarks } from "../model/paragraphs";
 import type { SheetModel } from "../model/workbook-model";
 import { tabColors } from "../starters/tab-colors";
@@ -41,8 +41,4 @@ export function chartWithWords(chart: ChartModel, rows: number): readonly Block[
 
 export function outside({ sheet, row, column }: CellAt): Reference {
   return { to: "outside", sheet, area: { top: row, left: column, bottom: row, right: column } };
-}
-
-export function heads(...texts: readonly string[]): PlacedCell[] {
-  return texts.map((content) => ({ content, style: "head" }));
 }

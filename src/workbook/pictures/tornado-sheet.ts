@@ -8,9 +8,10 @@ import type { PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { computedEntry } from "../model/entries";
+import { headRow } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
 import type { SwingRange, TornadoPicture } from "./picture";
-import { chartWithWords, heads, type PictureSheet } from "./picture-sheet";
+import { chartWithWords, type PictureSheet } from "./picture-sheet";
 import { figureFacts, liveWords, titleWith, tried, triedAcre, triedKey, triedLines } from "./tried-lines";
 
 /** What moves profit most: a pair of bars for each figure, at its lowest and at its highest. */
@@ -62,7 +63,7 @@ function swingRows(swings: readonly SwingRange[]): RowsBlock {
     kind: "rows",
     title: "One figure at a time, all others as tried",
     rows: [
-      heads(
+      headRow(
         "Figure",
         "Unit",
         "Lowest",

@@ -1,8 +1,7 @@
 import { trialLimits } from "../../core/trials/trial-limits";
 import type { TrialDesign } from "../../core/trials/trial-layout";
-import type { Expression } from "../formula/expression";
 import { place } from "../formula/reference";
-import type { Entry, PlacedCell, RowsBlock } from "../model/block";
+import type { Entry, PlacedCell } from "../model/block";
 import { formats } from "../model/cell";
 import { within } from "../model/columns";
 import { typedEntry } from "../model/entries";
@@ -45,11 +44,6 @@ export function priceLine(usdPerBu: number): Entry {
     usdPerBu,
     within(trialLimits.price, "Price of a bushel"),
   );
-}
-
-/** The sentence of the result, over the free cells beside it. */
-export function inWords(sentence: Expression): RowsBlock {
-  return { kind: "rows", title: "In words", rows: [[{ content: sentence, style: "body" }]] };
 }
 
 /** A strip's yield; blank where it was lost. */

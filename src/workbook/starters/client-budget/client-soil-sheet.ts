@@ -4,7 +4,7 @@ import { phosphateNeed, potashNeed } from "../../../functions/soil/nutrient-need
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
 import { orBlank, quiet, whenNamed } from "../../formula/natives";
-import type { Reference } from "../../formula/reference";
+import { nameOf } from "../../formula/reference";
 import { formats, type Allow } from "../../model/cell";
 import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { cautions, remarks } from "../../model/paragraphs";
@@ -18,7 +18,7 @@ import { clientSoilSheetFacts } from "./client-sheets";
 import { soilNames, type ClientSoil } from "./client-soil";
 
 const own = clientTests.own;
-const named = (key: keyof typeof soilNames): Reference => ({ to: "name", key: soilNames[key] });
+const named = (key: keyof typeof soilNames) => nameOf(soilNames[key]);
 
 /** What the laboratory found in a client's fields, and what the guide asks for with it. */
 export function clientSoilSheet(soil: ClientSoil, rows: number): SheetModel {

@@ -1,10 +1,11 @@
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { shown } from "../../formula/natives";
-import { place, type Reference } from "../../formula/reference";
+import { capitalOf, shown } from "../../formula/natives";
+import { nameOf, place } from "../../formula/reference";
 import type { ChartsBlock, EntriesBlock, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computedEntry, wordsEntry } from "../../model/entries";
 import { remarks } from "../../model/paragraphs";
+import { sentencesBlock } from "../../model/rows";
 import type { SheetModel } from "../../model/workbook-model";
 import { chartColors } from "../chart-colors";
 import { tabColors } from "../tab-colors";
@@ -13,7 +14,7 @@ import type { ClientContext } from "./client-context";
 import { clientTests, comparison, proposals } from "./client-headers";
 import { clientSheets } from "./client-sheets";
 
-const named = (key: keyof typeof clientNames): Reference => ({ to: "name", key: clientNames[key] });
+const named = (key: keyof typeof clientNames) => nameOf(clientNames[key]);
 
 /** The page a consultant leaves on the table. */
 export function reportSheet({ soil }: ClientContext): SheetModel {
@@ -73,7 +74,7 @@ function totalsBlock(): EntriesBlock {
 function findingsBlock(hasSoilTests: boolean): RowsBlock {
   const soil = hasSoilTests ? [soilSentence()] : [];
   const sentences = [best(), counted(), dearest(), ...soil, formula`${named("note")}&""`];
-  return { kind: "rows", title: "What matters", rows: sentences.map((content) => [{ content, style: "body" }]) };
+  return sentencesBlock("What matters", sentences);
 }
 
 /** "▲ Potash before soybean in Mill Road nets most: $5 an acre, $1,200 in all." */
@@ -81,8 +82,7 @@ function best(): Expression {
   const net = proposals.all("net");
   const top = (column: "change" | "field" | "total") =>
     formula`INDEX(${proposals.all(column)},MATCH(MAX(${net}),${net},0))`;
-  const change = top("change");
-  const name = formula`UPPER(LEFT(${change},1))&MID(${change},2,60)&" in "&${top("field")}`;
+  const name = formula`${capitalOf(top("change"))}&" in "&${top("field")}`;
   const amount = dollars(formula`MAX(${net})`);
   const found = formula`"▲ "&${name}&" nets most: "&${amount}&" an acre, "&${dollars(top("total"))}&" in all."`;
   return formula`IF(COUNT(${net})=0,"● Waits for proposed changes.",IF(MAX(${net})>0,IFERROR(${found},""),"● No change pays at its likely gain."))`;
@@ -99,8 +99,7 @@ function dearest(): Expression {
   const net = proposals.all("net");
   const low = (column: "change" | "field" | "breakEven" | "likely") =>
     formula`INDEX(${proposals.all(column)},MATCH(MIN(${net}),${net},0))`;
-  const change = low("change");
-  const name = formula`UPPER(LEFT(${change},1))&MID(${change},2,60)&" in "&${low("field")}`;
+  const name = formula`${capitalOf(low("change"))}&" in "&${low("field")}`;
   const found = formula`"▼ "&${name}&" needs "&${shown(low("breakEven"), "0.0")}&" bu/ac to pay; "&${shown(low("likely"), "0.0")}&" is likely."`;
   return formula`IF(COUNT(${net})=0,"",IF(MIN(${net})<0,IFERROR(${found},""),"▲ Every change pays at its likely gain."))`;
 }

@@ -1,3 +1,4 @@
+import type { Limit } from "../../../core/limit";
 import { limits } from "../../../core/limits";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import { formats } from "../../model/cell";
@@ -115,12 +116,8 @@ function moneyColumns() {
 }
 
 function soilColumns(fields: readonly FieldExample[]) {
-  const test = (
-    values: readonly (number | null)[],
-    format: string,
-    limit: Parameters<typeof within>[0],
-    what: string,
-  ) => typedNumber(values, { width: 9, format, allow: within(limit, what) });
+  const test = (values: readonly (number | null)[], format: string, limit: Limit, what: string) =>
+    typedNumber(values, { width: 9, format, allow: within(limit, what) });
   return {
     sampled: sampledColumn(pick(fields, "sampledOn")),
     ph: test(pick(fields, "soilPh"), formats.ph, limits.soilPh, "Soil pH in water"),

@@ -2,7 +2,7 @@ import { breakEvenPrice, breakEvenYield } from "../../../functions/money/break-e
 import { removal } from "../../../functions/nutrients/removal";
 import { call } from "../../formula/call";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { quiet, sumOfAmounts } from "../../formula/natives";
+import { lookUp, quiet, sumOfAmounts } from "../../formula/natives";
 import { place, type Reference } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats, type Allow } from "../../model/cell";
@@ -22,6 +22,11 @@ const anyAmount: Allow = { kind: "between", min: 0, max: 10_000, prompt: "Dollar
 /** A figure of the budget: its line and its crop. */
 export function budgetCell(line: string, column: string): Reference {
   return place(`budget.${line}.${column}`);
+}
+
+/** A line of the budget for a crop chosen elsewhere. */
+export function ofBudget(line: string, chosen: Term): Expression {
+  return lookUp(chosen, place("budget.heads"), place("budget", line));
 }
 
 const at = budgetCell;

@@ -10,6 +10,7 @@ import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
 import { cautions, remarks } from "../../model/paragraphs";
+import { headRow } from "../../model/rows";
 import type { SheetModel } from "../../model/workbook-model";
 import { labelsOf } from "../labels-of";
 import { tabColors } from "../tab-colors";
@@ -80,19 +81,12 @@ function fieldBlock({ fields, comparedMethods }: FarmContext): EntriesBlock {
 
 /** A line for each guide: year, depth, the rate, a soil group where it asks for one, and what it takes. */
 function guideRows(nutrient: NeedNutrient): RowsBlock {
-  const heads = [
-    "Guide",
-    "Year",
-    "Depth in",
-    `${nutrient} lb/ac`,
-    "Soil group",
-    "The extraction it takes, and what it waits for",
-  ];
+  const waits = "The extraction it takes, and what it waits for";
   return {
     kind: "rows",
     title: trades[nutrient],
     rows: [
-      heads.map((content): PlacedCell => ({ content, style: "head" })),
+      headRow("Guide", "Year", "Depth in", `${nutrient} lb/ac`, "Soil group", waits),
       ...allGuides.map((guide, index) => guideRow(guide, nutrient, `${nutrient}.${index + 1}`)),
     ],
   };

@@ -7,6 +7,7 @@ import type { Block, PlacedCell } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
+import { headRow } from "../../model/rows";
 import type { FarmContext } from "./farm-context";
 import { fertilityPlan, fieldTable, materialTable } from "./headers";
 import { materialRows } from "./material-rows";
@@ -59,13 +60,12 @@ function plannedAmount(column: (typeof nutrients)[number][1]): Expression {
 
 /** Asked in every cell: one table that spills would be lost in a program without the add-in. */
 function mixRows(): PlacedCell[][] {
-  const head = ["Material", "lb/ac", "$/ac", "In words"];
   const ofTable = Array.from(
     { length: materialRows },
     (_, row) => formula`INDEX(${materialTable.all("material")},${row + 1})&""`,
   );
   const lines: Term[] = [...ofTable, "All materials", ...nutrients.map(([symbol]) => `${symbol} supplied`)];
-  return [head.map((content): PlacedCell => ({ content, style: "head" })), ...lines.map(mixLine)];
+  return [headRow("Material", "lb/ac", "$/ac", "In words"), ...lines.map(mixLine)];
 }
 
 function mixLine(item: Term, row: number): PlacedCell[] {

@@ -1,4 +1,4 @@
-import type { Reference } from "../../formula/reference";
+import { nameOf, type Reference } from "../../formula/reference";
 
 /** Defined names of the single inputs and of what follows from them, by key in the code. */
 export const farmNames = {
@@ -46,5 +46,5 @@ export type FarmName = keyof typeof farmNames;
 
 /** Points to a named input. */
 export function named(name: FarmName): Reference {
-  return { to: "name", key: farmNames[name] };
+  return nameOf(farmNames[name]);
 }

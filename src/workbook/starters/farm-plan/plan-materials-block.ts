@@ -6,6 +6,7 @@ import { place } from "../../formula/reference";
 import type { PlacedCell, RowsBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
+import { headRow } from "../../model/rows";
 import { usualMaterials } from "../../scenario/farm-examples";
 import { materialTable } from "./headers";
 import { farmNames, named, type FarmName } from "./names";
@@ -33,11 +34,10 @@ export const chosenMaterial = (nutrient: Nutrient) => place(`fertilizer.${nutrie
 
 /** Which materials the plan spreads, and what a pound of nutrient costs in them. */
 export function planMaterialsBlock(): RowsBlock {
-  const head = (content: string): PlacedCell => ({ content, style: "head" });
   return {
     kind: "rows",
     title: "What the plan spreads",
-    rows: [["Material", "For", "In it %", "N in it %", "$/ton", "$/lb"].map(head), ...lines.map(lineOf)],
+    rows: [headRow("Material", "For", "In it %", "N in it %", "$/ton", "$/lb"), ...lines.map(lineOf)],
   };
 }
 

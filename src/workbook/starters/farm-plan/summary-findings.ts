@@ -1,8 +1,9 @@
 import { capitalized } from "../../../core/capitalized";
 import { formula, type Expression, type Term } from "../../formula/expression";
-import { shown } from "../../formula/natives";
+import { capitalOf, shown } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { RowsBlock } from "../../model/block";
+import { sentencesBlock } from "../../model/rows";
 import { budgetCell } from "./budget-rows";
 import { cropHeads } from "./crop-matrix";
 import type { FarmContext } from "./farm-context";
@@ -21,11 +22,7 @@ export function findingsBlock({ crops }: FarmContext): RowsBlock {
     ...heads.map(({ key }) => budgetSentence(key)),
     bestCrop(),
   ];
-  return {
-    kind: "rows",
-    title: "What matters",
-    rows: sentences.map((content) => [{ content, style: "body" }]),
-  };
+  return sentencesBlock("What matters", sentences);
 }
 
 /** Where the soil tests are going, nutrient by nutrient, and which fields call for lime. */
@@ -79,9 +76,4 @@ function bestCrop(): Expression {
 
 function nameOf(column: string): Expression {
   return capitalOf(budgetCell("head", column));
-}
-
-/** "Soybean" for a cell that holds "soybean". */
-function capitalOf(name: Term): Expression {
-  return formula`UPPER(LEFT(${name},1))&MID(${name},2,60)`;
 }

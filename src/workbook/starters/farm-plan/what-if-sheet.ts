@@ -3,7 +3,7 @@ import { profitGrid } from "../../../functions/money/profit-grid";
 import { limits } from "../../../core/limits";
 import { moneyLimits } from "../../../core/money/money-limits";
 import { call } from "../../formula/call";
-import { formula, type Expression } from "../../formula/expression";
+import { formula } from "../../formula/expression";
 import { place } from "../../formula/reference";
 import type { EntriesBlock } from "../../model/block";
 import { formats } from "../../model/cell";
@@ -13,6 +13,7 @@ import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { profitGridBlock } from "../profit-grid-block";
 import { tabColors } from "../tab-colors";
+import { ofBudget } from "./budget-rows";
 import { ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
@@ -54,6 +55,7 @@ export function whatIfSheet({ crops }: FarmContext): SheetModel {
 }
 
 const planned = (key: string) => place(`plan.${key}`);
+const budgeted = (line: string) => ofBudget(line, planned("crop"));
 const bushels = { unit: "bu/ac", format: formats.one } as const;
 const perBushel = { unit: "$/bu", format: formats.cents } as const;
 const perAcre = { unit: "$/ac", format: formats.cents } as const;
@@ -67,13 +69,13 @@ function planLines(crop: string): EntriesBlock["entries"] {
     ),
     computedEntry(
       { key: "acres", label: "Acres planned", unit: "ac", format: formats.one, name: "whatif_acres" },
-      ofBudget("acres"),
+      budgeted("acres"),
     ),
-    computedEntry({ key: "yield", label: "Yield planned", ...bushels }, ofBudget("yield")),
-    computedEntry({ key: "price", label: "Price planned", ...perBushel }, ofBudget("price")),
+    computedEntry({ key: "yield", label: "Yield planned", ...bushels }, budgeted("yield")),
+    computedEntry({ key: "price", label: "Price planned", ...perBushel }, budgeted("price")),
     computedEntry(
       { key: "cost", label: "Costs before hauling", ...perAcre },
-      formula`${ofBudget("total")}-${ofBudget("hauling")}`,
+      formula`${budgeted("total")}-${budgeted("hauling")}`,
     ),
   ];
 }
@@ -123,7 +125,7 @@ function usedLines(): EntriesBlock["entries"] {
       { key: "perBushel", label: "Hauling and drying", ...perBushel, name: "whatif_per_bushel" },
       ofCrop(planned("crop"), "costPerBushel"),
     ),
-    computedEntry({ key: "other", label: "Other income", ...perAcre, name: "whatif_other" }, ofBudget("other")),
+    computedEntry({ key: "other", label: "Other income", ...perAcre, name: "whatif_other" }, budgeted("other")),
   ];
 }
 
@@ -139,9 +141,4 @@ function answerLines(): EntriesBlock["entries"] {
       call(breakEvenYield, { ...shared, price: value("price") }),
     ),
   ];
-}
-
-/** A line of the crop budgets for the crop chosen here. */
-function ofBudget(line: string): Expression {
-  return formula`INDEX(${place(`budget.${line}`)},MATCH(${planned("crop")},${place("budget.heads")},0))`;
 }

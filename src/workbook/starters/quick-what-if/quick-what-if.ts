@@ -12,6 +12,7 @@ import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
 import { remarks } from "../../model/paragraphs";
+import { headRow } from "../../model/rows";
 import type { WorkbookModel } from "../../model/workbook-model";
 import { cropExamples } from "../../scenario/crop-examples";
 import { cropChoice, type CropChoice, type StarterChoices } from "../choices";
@@ -149,8 +150,11 @@ function grid(): RowsBlock {
 }
 
 function removalBlock(): RowsBlock {
-  const head = ["Nutrient", "lb/ac"].map((content): PlacedCell => ({ content, style: "head" }));
-  return { kind: "rows", title: "What the grain takes", rows: [head, ...grainNutrients.map(removalLine)] };
+  return {
+    kind: "rows",
+    title: "What the grain takes",
+    rows: [headRow("Nutrient", "lb/ac"), ...grainNutrients.map(removalLine)],
+  };
 }
 
 function removalLine(nutrient: string): PlacedCell[] {

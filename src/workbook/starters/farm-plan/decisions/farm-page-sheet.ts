@@ -1,8 +1,9 @@
 import { formula } from "../../../formula/expression";
 import { place } from "../../../formula/reference";
-import type { ChartsBlock, EntriesBlock, RowsBlock } from "../../../model/block";
+import type { ChartsBlock, EntriesBlock } from "../../../model/block";
 import { typedEntry } from "../../../model/entries";
 import { remarks } from "../../../model/paragraphs";
+import { sentencesBlock } from "../../../model/rows";
 import type { SheetModel } from "../../../model/workbook-model";
 import { chartColors } from "../../chart-colors";
 import { inventedFarm } from "../../start-words";
@@ -25,7 +26,7 @@ export function farmPageSheet(context: FarmContext): SheetModel {
     blocks: [
       forWhom(),
       farmPageSeason(context),
-      soilBlock(),
+      sentencesBlock("The soil", soilSentences()),
       ...(context.parts.includes("practices") ? [practicesInWords()] : []),
       chart(),
       remarks(
@@ -46,10 +47,6 @@ function forWhom(): EntriesBlock {
     key: "farm-page-head",
     entries: [typedEntry({ key: "for", label: "For", says: "Landlord or lender, and the date." }, null)],
   };
-}
-
-function soilBlock(): RowsBlock {
-  return { kind: "rows", title: "The soil", rows: soilSentences().map((content) => [{ content, style: "body" }]) };
 }
 
 function chart(): ChartsBlock {

@@ -1,6 +1,7 @@
 import { formula, type Expression, type Term } from "../../../formula/expression";
-import { shown } from "../../../formula/natives";
+import { capitalOf, shown } from "../../../formula/natives";
 import type { RowsBlock } from "../../../model/block";
+import { sentencesBlock } from "../../../model/rows";
 import { practiceRows } from "./decision-context";
 import { practiceDecisions, practiceStack, practiceTable } from "./decision-headers";
 import { term } from "./practice-terms-block";
@@ -8,16 +9,11 @@ import { setLine } from "./stack-set-block";
 
 /** The chosen set in a sentence, then each practice: what is done about it, and why. */
 export function practicesInWords(): RowsBlock {
-  const sentences = [
+  return sentencesBlock("Practices, and why", [
     setSentence(),
     netSentence(),
     ...Array.from({ length: practiceRows }, (_, index) => practiceSentence(index + 1)),
-  ];
-  return {
-    kind: "rows",
-    title: "Practices, and why",
-    rows: sentences.map((content) => [{ content, style: "body" }]),
-  };
+  ]);
 }
 
 /** "● Taken up on soybean: 3 practices, $30.63 on an acre of it for 6.6 bu/ac expected." */
@@ -40,13 +36,12 @@ function practiceSentence(row: number): Expression {
   const believed = (column: keyof typeof practiceDecisions.headers) =>
     formula`INDEX(${practiceDecisions.all(column)},${row})`;
   const stacked = (column: keyof typeof practiceStack.headers) => formula`INDEX(${practiceStack.all(column)},${row})`;
-  const name = listed("practice");
   const decision = believed("decision");
   const test = formula`IF(${decision}="test","; test on "&${believed("pairs")}&" pairs","")`;
   const others = formula`IF(${decision}="test","● ","▼ ")`;
   const said = formula`IF(${stacked("pick")}="yes","taken up",IF(${listed("inBudget")}&""="yes","in the budget","not taken up"))`;
   const sign = formula`IF(${stacked("pick")}="yes","▲ ",${others})`;
-  return formula`IF(COUNT(${believed("odds")})=0,"",${sign}&UPPER(LEFT(${name},1))&MID(${name},2,60)&": "&${said}&${test}&". "&${figures(listed, believed)})`;
+  return formula`IF(COUNT(${believed("odds")})=0,"",${sign}&${capitalOf(listed("practice"))}&": "&${said}&${test}&". "&${figures(listed, believed)})`;
 }
 
 function figures(

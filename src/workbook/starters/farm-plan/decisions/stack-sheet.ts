@@ -7,6 +7,7 @@ import { formats } from "../../../model/cell";
 import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
+import { ofBudget } from "../budget-rows";
 import { ofCrop } from "../crop-lookup";
 import type { DecisionContext } from "./decision-context";
 import { decisionSheets } from "./decision-sheets";
@@ -14,7 +15,7 @@ import { term } from "./practice-terms-block";
 import { pickCell, pickColumns, whenOffered } from "./stack-pick";
 import { setLine, stackSetBlock } from "./stack-set-block";
 import { stackTableBlock } from "./stack-table";
-import { ofPracticeBudget, stackInteractions, stackTermsBlock } from "./stack-terms-block";
+import { stackInteractions, stackTermsBlock } from "./stack-terms-block";
 
 /** Which practices to take up together, and what that does to the crop's budget. */
 export function stackSheet(context: DecisionContext): SheetModel {
@@ -76,6 +77,7 @@ function sameSetBlock(): RowsBlock {
   return { kind: "rows", rows: [[{ content: formula`IF(COUNT(${costs})=0,"",${words})`, style: "body" }]] };
 }
 
+const budgeted = (line: string) => ofBudget(line, term("crop"));
 const withSet = (line: string, column: "now" | "then"): Reference => place(`with-set.${line}.${column}`);
 
 /** The crop's budget as it stands, and with the set on top of it. */
@@ -105,12 +107,12 @@ function withSetBlock(): MatrixBlock {
     rows: [
       row(
         { key: "yield", label: "Yield", unit: "bu/ac", format: formats.one },
-        ofPracticeBudget("yield"),
+        budgeted("yield"),
         formula`${now("yield")}+${gain}`,
       ),
       row(
         { key: "income", label: "Income", ...dollars },
-        ofPracticeBudget("gross"),
+        budgeted("gross"),
         formula`${now("income")}+${gain}*${ofCrop(term("crop"), "price")}`,
       ),
       row(
@@ -120,7 +122,7 @@ function withSetBlock(): MatrixBlock {
           ...dollars,
           note: "With hauling and drying of the gain; interest on the set's cost is not in it.",
         },
-        ofPracticeBudget("total"),
+        budgeted("total"),
         formula`${now("costs")}+${cost}+${gain}*${perBushel}`,
       ),
       row(
@@ -138,8 +140,8 @@ function breakEvenRows(
   cost: Expression,
   perBushel: Expression,
 ): MatrixRow[] {
-  const fixed = formula`${ofPracticeBudget("total")}-${ofPracticeBudget("hauling")}`;
-  const shared = { otherIncome: ofPracticeBudget("other"), costPerBushel: perBushel };
+  const fixed = formula`${budgeted("total")}-${budgeted("hauling")}`;
+  const shared = { otherIncome: budgeted("other"), costPerBushel: perBushel };
   const price = (column: "now" | "then", more: Term) =>
     call(breakEvenPrice, { ...shared, cost: formula`${fixed}+${more}`, yield: withSet("yield", column) });
   const yieldFor = (more: Term) =>

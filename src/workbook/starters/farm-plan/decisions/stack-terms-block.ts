@@ -1,12 +1,13 @@
 import { practiceLimits } from "../../../../core/practices/practice-limits";
 import { interactionWords } from "../../../../functions/practices/practice-pick";
-import { formula, type Expression } from "../../../formula/expression";
+import { formula } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";
 import type { EntriesBlock, Entry } from "../../../model/block";
 import { formats } from "../../../model/cell";
 import { oneOf, within } from "../../../model/columns";
 import { computedEntry, typedEntry, wordsEntry } from "../../../model/entries";
 import { practiceTerms } from "../../../scenario/practice-plans";
+import { ofBudget } from "../budget-rows";
 import type { DecisionContext } from "./decision-context";
 import { term } from "./practice-terms-block";
 
@@ -19,11 +20,6 @@ export const stackTerm = (key: StackTerm): Reference => place(`stack-terms.${key
 export const stackInteractions = (["additive", "multiplicative", "diminishing"] as const).map(
   (key) => interactionWords.words[key].label,
 );
-
-/** A line of the crop budgets for the crop of the practices. */
-export function ofPracticeBudget(line: string): Expression {
-  return formula`INDEX(${place(`budget.${line}`)},MATCH(${term("crop")},${place("budget.heads")},0))`;
-}
 
 export function stackTermsBlock(context: DecisionContext): EntriesBlock {
   return {
@@ -80,7 +76,7 @@ function gainLines({ attainableBuPerAc }: DecisionContext): Entry[] {
         format: formats.one,
         says: "From the crop budgets.",
       },
-      ofPracticeBudget("yield"),
+      ofBudget("yield", term("crop")),
     ),
     typedEntry(
       {

@@ -1,3 +1,4 @@
+import type { Limit } from "../../../../core/limit";
 import { drainageLimits } from "../../../../core/drainage/drainage-limits";
 import { pipeCapacity, pipeSize } from "../../../../functions/drainage/pipes";
 import { tileDrainRate, tileSpacing } from "../../../../functions/drainage/spacing";
@@ -84,13 +85,7 @@ export function spacingBlock({ fields }: FarmContext): EntriesBlock {
   };
 }
 
-function feet(
-  key: string,
-  label: string,
-  start: number | null,
-  limit: Parameters<typeof within>[0],
-  says: string,
-): Entry {
+function feet(key: string, label: string, start: number | null, limit: Limit, says: string): Entry {
   return typedEntry({ key, label, unit: "ft", format: formats.one, says }, start, within(limit, label));
 }
 

@@ -5,6 +5,7 @@ import { quiet } from "../../../formula/natives";
 import { place } from "../../../formula/reference";
 import type { PlacedCell, RowsBlock } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { headRow } from "../../../model/rows";
 import type { StarterCrop } from "../../../scenario/crop-examples";
 import { passWords } from "./program-block";
 import { programTables } from "./protection-headers";
@@ -21,10 +22,7 @@ export function groupsBlock(crop: StarterCrop): RowsBlock {
   return {
     kind: "rows",
     rows: [
-      ["Pass or season", "Groups", "How many", "Effective", "Their groups"].map((content) => ({
-        content,
-        style: "head",
-      })),
+      headRow("Pass or season", "Groups", "How many", "Effective", "Their groups"),
       ...Array.from({ length: lines }, (_, index) => groupLine(crop, index + 1, key(index + 1))),
       ...Array.from({ length: flags }, (_, index): PlacedCell[] => [
         { content: quiet(formula`"● "&${ofProgram(crop, formula`${said}+${index + 2}`, 2)}`), style: "body" },

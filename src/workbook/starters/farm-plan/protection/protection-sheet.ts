@@ -1,3 +1,4 @@
+import { capitalized } from "../../../../core/capitalized";
 import { sprayLimits } from "../../../../core/protection/spray-limits";
 import { controlIsTheLabels, labelLaw, mixingLaw } from "../../../../functions/cautions";
 import { formula } from "../../../formula/expression";
@@ -32,7 +33,7 @@ export function protectionSheet(context: FarmContext): SheetModel {
         {
           kind: "entries",
           key: `program.${crop}`,
-          title: `${crop.charAt(0).toUpperCase()}${crop.slice(1)}`,
+          title: capitalized(crop),
           entries: [driverWeed(context.withDemo ? protectionExamples[crop].driverWeed : null)],
         },
         programBlock(crop, context.withDemo),

@@ -1,3 +1,4 @@
+import type { Limit } from "../../../../core/limit";
 import { coverLimits } from "../../../../core/cover/cover-limits";
 import { machineryLimits } from "../../../../core/machinery/machinery-limits";
 import { coverFactor, slopeFactor, soilLoss, soilLossRatio } from "../../../../functions/cover/erosion";
@@ -136,14 +137,7 @@ function soilLines(start: typeof erosionExample | null): Entry[] {
   ];
 }
 
-function soilLine(
-  key: string,
-  label: string,
-  unit: string,
-  start: number | null,
-  limit: Parameters<typeof within>[0],
-  says: string,
-): Entry {
+function soilLine(key: string, label: string, unit: string, start: number | null, limit: Limit, says: string): Entry {
   return typedEntry({ key, label, unit, format: formats.upToThree, says }, start, within(limit, label));
 }
 
