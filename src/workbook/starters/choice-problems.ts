@@ -1,6 +1,6 @@
 import { crops } from "../../reference/crops";
 import { guideWords } from "../../functions/words";
-import { labelsOf } from "./labels-of";
+import { labelsOf } from "./word-lists";
 import { choiceLimits, starterCrops, type CropChoice, type StarterChoices } from "./choices";
 
 /** What keeps a choice from being used: the field of the form and a sentence about it. */

@@ -10,8 +10,8 @@ import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import type { ClientContext } from "./client-context";
-import { clientFields, proposals } from "./client-headers";
-import { cropOfClientField, ofClientCrop, ofClientField } from "./client-lookup";
+import { proposals } from "./client-headers";
+import { clientFieldList, cropOfClientField, ofClientCrop, ofClientField } from "./client-lookup";
 import { clientSheets } from "./client-sheets";
 
 const own = proposals.own;
@@ -43,10 +43,9 @@ export function changesSheet(context: ClientContext): SheetModel {
 }
 
 function whatColumns({ practices }: ClientContext) {
-  const field = oneOf({ table: clientFields.table, column: "field" }, "A field from the list of fields.");
   return {
     change: typedWords(pick(practices, "change"), { width: 29, note: "What would be done otherwise, in a few words." }),
-    field: typedWords(pick(practices, "field"), { width: 14, allow: field }),
+    field: typedWords(pick(practices, "field"), { width: 14, allow: clientFieldList }),
     decision: typedWords(pick(practices, "decision"), {
       width: 10,
       allow: oneOf(decisions, "yes: do it; test: a strip trial first; no: leave it."),

@@ -1,6 +1,13 @@
 import type { Expression, Term } from "../../formula/expression";
 import { lookUp, lookUpNumber, lookUpWords } from "../../formula/natives";
+import { oneOf } from "../../model/columns";
 import { clientCrops, clientFields } from "./client-headers";
+
+/** A cell for one of the client's fields. */
+export const clientFieldList = oneOf(
+  { table: clientFields.table, column: "field" },
+  "A field from the list of fields.",
+);
 
 /** What the table of crops says about a crop. */
 export function ofClientCrop(crop: Term, column: "price" | "costPerBushel"): Expression {

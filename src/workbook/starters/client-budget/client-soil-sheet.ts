@@ -6,14 +6,14 @@ import { formula, type Expression, type Term } from "../../formula/expression";
 import { orBlank, quiet, whenNamed } from "../../formula/natives";
 import { nameOf } from "../../formula/reference";
 import { formats, type Allow } from "../../model/cell";
-import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
+import { computed, computedWords, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { cautions, remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
 import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
-import { clientFields, clientTests } from "./client-headers";
-import { cropOfClientField, ofClientField } from "./client-lookup";
+import { clientTests } from "./client-headers";
+import { clientFieldList, cropOfClientField, ofClientField } from "./client-lookup";
 import { clientSoilSheetFacts } from "./client-sheets";
 import { soilNames, type ClientSoil } from "./client-soil";
 
@@ -42,9 +42,8 @@ export function clientSoilSheet(soil: ClientSoil, rows: number): SheetModel {
 }
 
 function fieldColumns({ tests }: ClientSoil) {
-  const known = oneOf({ table: clientFields.table, column: "field" }, "A field from the list of fields.");
   return {
-    field: typedWords(pick(tests, "field"), { width: 18, allow: known }),
+    field: typedWords(pick(tests, "field"), { width: 18, allow: clientFieldList }),
     crop: computedWords(cropOfClientField(own("field")), { width: 11 }),
     goal: computed(ofClientField(own("field"), "yield"), { width: 9, format: formats.one }),
   };

@@ -4,7 +4,7 @@ import type { EntriesBlock } from "../../model/block";
 import { oneOf } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
 import { limeFor } from "../farm-plan/farm-context";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 
 /** A soil test of a field; null: not in the report. */
 export interface ClientTest {

@@ -5,13 +5,13 @@ import { formats } from "../../model/cell";
 import { oneOf, pick, typedNumber, typedWords, within } from "../../model/columns";
 import { headersOf, tableBlock } from "../../model/table";
 import type { WorkbookModel } from "../../model/workbook-model";
-import { crops } from "../../../reference/crops";
 import { planWorkbook } from "../../plan-workbook";
 import type { WorkbookPlan } from "../../plan";
 import type { TakenNames } from "../../taken-names";
 import { choiceLimits } from "../choices";
 import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
+import { bushelCropLabels } from "../word-lists";
 
 const clientList = headersOf("ClientList", {
   client: "Client",
@@ -34,9 +34,6 @@ const clientList = headersOf("ClientList", {
 export const clientListSheet = { name: "Client list", purpose: "every client's fields, crops and soil tests" };
 
 const rows = 200;
-const bushelCrops = Object.values(crops)
-  .filter(({ yieldUnit }) => yieldUnit === "bu")
-  .map(({ label }) => label);
 
 /** Three sides of the invented farm, as if each were a client. */
 const demoSides = [
@@ -89,7 +86,7 @@ function cropColumns(clients: readonly string[], fields: readonly FieldExample[]
     }),
     crop: typedWords(pick(fields, "nextCrop"), {
       width: 12,
-      allow: oneOf(bushelCrops, "A crop that is sold by the bushel."),
+      allow: oneOf(bushelCropLabels, "A crop that is sold by the bushel."),
     }),
     yield: typedNumber(pick(fields, "yieldGoalBuPerAc"), {
       width: 10,

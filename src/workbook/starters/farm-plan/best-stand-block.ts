@@ -8,7 +8,7 @@ import { formats } from "../../model/cell";
 import { computed, computedWords, oneOf, typedNumber, typedWords, within } from "../../model/columns";
 import { headersOf, tableBlock, type TableBlock } from "../../model/table";
 import { usualCurves } from "../../scenario/crop-examples";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import { ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 import { cropTable } from "./headers";

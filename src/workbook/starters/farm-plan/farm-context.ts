@@ -6,7 +6,7 @@ import { finenessSystems, limeMethods } from "../../../reference/soil";
 import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
 import type { FarmPart } from "../farm-parts";
-import { soilGroupLabels } from "../soil-group-labels";
+import { soilGroupLabels } from "../word-lists";
 import { nitrateGuides, sulfateGuides, zincTests } from "./guide-facts";
 
 /** What the sheets of a farm plan are made from. */

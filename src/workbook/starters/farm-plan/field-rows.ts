@@ -1,5 +1,6 @@
 import type { Expression, Term } from "../../formula/expression";
 import { lookUpNumber, lookUpWords, wordsInRow } from "../../formula/natives";
+import { oneOf } from "../../model/columns";
 import type { Headers } from "../../model/table";
 import { fieldTable, soilTable } from "./headers";
 
@@ -10,6 +11,9 @@ import { fieldTable, soilTable } from "./headers";
 export function fieldOfRow({ rowNumber }: Pick<Headers<string>, "rowNumber">): Expression {
   return wordsInRow(fieldTable.all("field"), rowNumber);
 }
+
+/** A cell for one of the fields. */
+export const fieldList = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
 
 type FieldColumn = keyof typeof fieldTable.headers;
 type SoilColumn = keyof typeof soilTable.headers;

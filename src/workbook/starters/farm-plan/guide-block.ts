@@ -5,7 +5,7 @@ import type { EntriesBlock, Entry } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
 import { typedEntry, wordsEntry } from "../../model/entries";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import type { FarmContext } from "./farm-context";
 import {
   allGuides,

@@ -12,13 +12,12 @@ import { computedEntry, typedEntry, wordsEntry } from "../../model/entries";
 import { cautions, remarks } from "../../model/paragraphs";
 import { headRow } from "../../model/rows";
 import type { SheetModel } from "../../model/workbook-model";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
-import { fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
+import { fieldList, fromFields, fromSoilTest, wordsFromFields } from "./field-rows";
 import { allGuides, asksForYears, extractionsOf, readsPpm, splitsByGroup, turnsOnCec } from "./guide-facts";
-import { fieldTable } from "./headers";
 import { named } from "./names";
 
 const value = (key: string) => place(`compare.${key}`);
@@ -55,7 +54,6 @@ export function guidesSheet(context: FarmContext): SheetModel {
 function fieldBlock({ fields, comparedMethods }: FarmContext): EntriesBlock {
   const start = fields.find(({ field }) => field === "Mill Road") ?? fields[0];
   const field = value("field");
-  const known = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
   const extraction = oneOf(labelsOf(extractantWords), "Extraction the laboratory used.");
   const ppm = { unit: "ppm", format: formats.whole };
   return {
@@ -63,7 +61,7 @@ function fieldBlock({ fields, comparedMethods }: FarmContext): EntriesBlock {
     key: "compare",
     title: "The field",
     entries: [
-      typedEntry({ key: "field", label: "Field", says: "Any field of the list." }, start?.field ?? null, known),
+      typedEntry({ key: "field", label: "Field", says: "Any field of the list." }, start?.field ?? null, fieldList),
       wordsEntry({ key: "crop", label: "Next crop" }, wordsFromFields(field, "nextCrop")),
       wordsEntry({ key: "before", label: "Crop before it" }, wordsFromFields(field, "lastCrop")),
       computedEntry(

@@ -5,11 +5,11 @@ import { lookUp, quiet } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { Block, PlacedCell } from "../../model/block";
 import { formats } from "../../model/cell";
-import { oneOf } from "../../model/columns";
 import { typedEntry } from "../../model/entries";
 import { headRow } from "../../model/rows";
 import type { FarmContext } from "./farm-context";
-import { fertilityPlan, fieldTable, materialTable } from "./headers";
+import { fieldList } from "./field-rows";
+import { fertilityPlan, materialTable } from "./headers";
 import { materialRows } from "./material-rows";
 
 const nutrients = [
@@ -26,10 +26,9 @@ const field = place("mix.field");
 export function leastCostBlocks({ fields }: FarmContext): Block[] {
   // A field that wants nitrogen too shows more of a mix.
   const start = (fields.find(({ nextCrop }) => nextCrop === "corn") ?? fields[0])?.field ?? null;
-  const known = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
   const line = { key: "field", label: "Field", says: "The mix brings at least what the fertility plan plans for it." };
   return [
-    { kind: "entries", key: "mix", title: "Cheapest mix for one field", entries: [typedEntry(line, start, known)] },
+    { kind: "entries", key: "mix", title: "Cheapest mix for one field", entries: [typedEntry(line, start, fieldList)] },
     { kind: "rows", rows: [...needRows(), ...mixRows()] },
   ];
 }

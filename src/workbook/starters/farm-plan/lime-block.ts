@@ -10,7 +10,7 @@ import { formats } from "../../model/cell";
 import { oneOf, within } from "../../model/columns";
 import { computedEntry, typedEntry } from "../../model/entries";
 import { farmExamples, limePassingPct } from "../../scenario/farm-examples";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import type { FarmContext } from "./farm-context";
 import { farmNames } from "./names";
 

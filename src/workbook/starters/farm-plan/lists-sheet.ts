@@ -3,7 +3,7 @@ import { herbicideWords } from "../../../functions/protection/protection-words";
 import { typedWords } from "../../model/columns";
 import { tableBlock, type TableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";

@@ -7,10 +7,9 @@ import type { EntriesBlock } from "../../model/block";
 import { formats } from "../../model/cell";
 import { oneOf } from "../../model/columns";
 import { computedEntry, typedEntry } from "../../model/entries";
-import { labelsOf } from "../labels-of";
-import { ofCrop } from "./crop-lookup";
+import { labelsOf } from "../word-lists";
+import { cropList, ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
-import { cropTable } from "./headers";
 
 const value = (key: string) => place(`salt.${key}`);
 
@@ -28,11 +27,7 @@ export function seedSaltBlock({ crops }: FarmContext): EntriesBlock {
     key: "salt",
     title: "Starter with or near the seed",
     entries: [
-      typedEntry(
-        { key: "crop", label: "Crop" },
-        crop,
-        oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
-      ),
+      typedEntry({ key: "crop", label: "Crop" }, crop, cropList),
       typedEntry(
         { key: "placement", label: "Where it goes" },
         "in furrow",

@@ -12,14 +12,14 @@ import { remarks } from "../../model/paragraphs";
 import type { ModelRule } from "../../model/rule";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
-import { labelsOf } from "../labels-of";
+import { labelsOf } from "../word-lists";
 import { sampledColumn } from "../sampled-column";
 import { tabColors } from "../tab-colors";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
-import { wordsFromFields } from "./field-rows";
+import { fieldList, wordsFromFields } from "./field-rows";
 import { nitrateGuides, sulfateGuides } from "./guide-facts";
-import { fieldTable, soilTable } from "./headers";
+import { soilTable } from "./headers";
 import { named } from "./names";
 
 const own = soilTable.own;
@@ -70,9 +70,8 @@ export function soilTestsSheet(context: FarmContext): SheetModel {
 }
 
 function acidityColumns({ fields }: FarmContext) {
-  const known = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
   return {
-    field: typedWords(pick(fields, "field"), { width: 18, allow: known, note: notes.field }),
+    field: typedWords(pick(fields, "field"), { width: 18, allow: fieldList, note: notes.field }),
     sampled: sampledColumn(pick(fields, "sampledOn")),
     ph: typedNumber(pick(fields, "soilPh"), {
       width: 9,

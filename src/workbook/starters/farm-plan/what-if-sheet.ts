@@ -7,17 +7,16 @@ import { formula } from "../../formula/expression";
 import { place } from "../../formula/reference";
 import type { EntriesBlock } from "../../model/block";
 import { formats } from "../../model/cell";
-import { oneOf, within } from "../../model/columns";
+import { within } from "../../model/columns";
 import { computedEntry, typedEntry } from "../../model/entries";
 import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { profitGridBlock } from "../profit-grid-block";
 import { tabColors } from "../tab-colors";
 import { ofBudget } from "./budget-rows";
-import { ofCrop } from "./crop-lookup";
+import { cropList, ofCrop } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";
-import { cropTable } from "./headers";
 
 const value = (key: string) => place(`whatif.${key}`);
 const tried = (key: string) => place(`try.${key}`);
@@ -62,11 +61,7 @@ const perAcre = { unit: "$/ac", format: formats.cents } as const;
 
 function planLines(crop: string): EntriesBlock["entries"] {
   return [
-    typedEntry(
-      { key: "crop", label: "Crop", name: "whatif_crop" },
-      crop,
-      oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
-    ),
+    typedEntry({ key: "crop", label: "Crop", name: "whatif_crop" }, crop, cropList),
     computedEntry(
       { key: "acres", label: "Acres planned", unit: "ac", format: formats.one, name: "whatif_acres" },
       budgeted("acres"),

@@ -18,12 +18,8 @@ import { cropExamples } from "../../scenario/crop-examples";
 import { cropChoice, type CropChoice, type StarterChoices } from "../choices";
 import { profitGridBlock } from "../profit-grid-block";
 import { tabColors } from "../tab-colors";
+import { bushelCropLabels } from "../word-lists";
 import { quickSheet } from "./quick-sheet";
-
-/** Crops whose yield is counted in bushels. */
-const grainCrops = Object.values(crops)
-  .filter(({ yieldUnit }) => yieldUnit === "bu")
-  .map(({ label }) => label);
 
 /** Nutrients that grain tables publish, the three that are bought most first. */
 const grainNutrients = ["N", "P2O5", "K2O", "S", "Mg", "Ca", "Zn", "Mn", "Cu"];
@@ -70,7 +66,7 @@ function cropLines({ crop, priceUsdPerBu, yieldBuPerAc }: CropChoice): Entry[] {
     typedEntry(
       { key: "crop", label: "Crop", name: "quick_crop" },
       crops[crop].label,
-      oneOf(grainCrops, "A crop that is sold by the bushel."),
+      oneOf(bushelCropLabels, "A crop that is sold by the bushel."),
     ),
     bushels("yield", "Yield", yieldBuPerAc, "Yield to plan for"),
     dollars("price", "Price", "$/bu", priceUsdPerBu, "Price of a bushel"),

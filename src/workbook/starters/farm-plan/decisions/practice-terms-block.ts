@@ -4,11 +4,11 @@ import { formula } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";
 import type { EntriesBlock, Entry } from "../../../model/block";
 import { formats, type Allow } from "../../../model/cell";
-import { oneOf, within } from "../../../model/columns";
+import { within } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
 import { practiceTerms } from "../../../scenario/practice-plans";
-import { ofCrop } from "../crop-lookup";
-import { cropTable, fieldTable } from "../headers";
+import { cropList, ofCrop } from "../crop-lookup";
+import { fieldTable } from "../headers";
 import type { DecisionContext } from "./decision-context";
 
 type Term = "crop" | "price" | "acres" | "seasons" | "pairs" | "pairSd" | "pairAcres" | "pairCost" | "seasonSd";
@@ -31,7 +31,7 @@ function cropLines({ crop }: DecisionContext): Entry[] {
     typedEntry(
       { key: "crop", label: "Crop", says: "All practices below are for this crop; gains of another are other gains." },
       crop,
-      oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
+      cropList,
     ),
     computedEntry(
       {

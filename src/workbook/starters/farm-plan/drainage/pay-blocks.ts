@@ -12,13 +12,12 @@ import { less, quiet, whenNamed, whenNumbers } from "../../../formula/natives";
 import { place, type Reference } from "../../../formula/reference";
 import type { EntriesBlock, MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
-import { computed, oneOf, pick, typedNumber, typedWords } from "../../../model/columns";
+import { computed, pick, typedNumber, typedWords } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
 import { headersOf, tableBlock, type TableBlock } from "../../../model/table";
 import { drainageExample, drainageGains, drainageTerms } from "../../../scenario/drainage-examples";
-import { ofCrop } from "../crop-lookup";
+import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { cropTable } from "../headers";
 import { job } from "./tile-blocks";
 
 const gainTable = headersOf("DrainageGains", {
@@ -54,7 +53,7 @@ export function gainBlock({ crops, fields }: FarmContext): TableBlock {
     {
       crop: typedWords(pick(examples, "crop"), {
         width: 27,
-        allow: oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
+        allow: cropList,
       }),
       share: typedNumber(pick(examples, "yearsPct"), {
         width: 12,

@@ -9,11 +9,11 @@ import { orBlank, times, whenNamed, whenNumbers } from "../../../formula/natives
 import { place } from "../../../formula/reference";
 import type { EntriesBlock, Entry } from "../../../model/block";
 import { formats } from "../../../model/cell";
-import { oneOf, within } from "../../../model/columns";
+import { within } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
 import { drainageExample, drainageTerms } from "../../../scenario/drainage-examples";
 import type { FarmContext } from "../farm-context";
-import { fieldTable } from "../headers";
+import { fieldList } from "../field-rows";
 
 const tile = (key: string) => place(`tile.${key}`);
 export const job = (key: string) => place(`job.${key}`);
@@ -28,7 +28,6 @@ const site = {
 export function spacingBlock({ fields }: FarmContext): EntriesBlock {
   const field = fields.find((each) => each.field === drainageExample.field);
   const start = field ? drainageExample : null;
-  const fieldList = oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields.");
   return {
     kind: "entries",
     key: "tile",

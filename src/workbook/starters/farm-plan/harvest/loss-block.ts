@@ -4,12 +4,12 @@ import { call } from "../../../formula/call";
 import { formula, type Expression } from "../../../formula/expression";
 import { whenNamed, whenNumbers } from "../../../formula/natives";
 import { formats } from "../../../model/cell";
-import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
+import { computed, pick, typedNumber, typedWords, within } from "../../../model/columns";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { lossExamples } from "../../../scenario/harvest-examples";
-import { ofCrop } from "../crop-lookup";
+import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { cropTable, fieldTable } from "../headers";
+import { fieldList } from "../field-rows";
 import { lossTable } from "./harvest-headers";
 
 const own = lossTable.own;
@@ -25,11 +25,11 @@ export function lossBlock({ fields }: FarmContext): TableBlock {
     {
       field: typedWords(pick(examples, "field"), {
         width: 26,
-        allow: oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields."),
+        allow: fieldList,
       }),
       crop: typedWords(pick(examples, "crop"), {
         width: 11,
-        allow: oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
+        allow: cropList,
       }),
       standing: typedNumber(pick(examples, "standing"), {
         ...seeds,

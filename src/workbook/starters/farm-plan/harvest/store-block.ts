@@ -4,12 +4,11 @@ import { call } from "../../../formula/call";
 import { formula } from "../../../formula/expression";
 import { orBlank, quiet, whenNamed, whenNumbers } from "../../../formula/natives";
 import { formats } from "../../../model/cell";
-import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
+import { computed, computedWords, pick, typedNumber, typedWords, within } from "../../../model/columns";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { storeExamples } from "../../../scenario/harvest-examples";
-import { ofCrop } from "../crop-lookup";
+import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { cropTable } from "../headers";
 import { named } from "../names";
 import { storeTable } from "./harvest-headers";
 
@@ -32,7 +31,7 @@ function typedColumns({ crops, withDemo }: FarmContext) {
   return {
     crop: typedWords(pick(examples, "crop"), {
       width: 26,
-      allow: oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
+      allow: cropList,
     }),
     months: typedNumber(pick(examples, "months"), {
       width: 11,

@@ -8,13 +8,13 @@ import { whenNamed, whenNumbers } from "../../../formula/natives";
 import { place } from "../../../formula/reference";
 import type { EntriesBlock, Entry } from "../../../model/block";
 import { formats } from "../../../model/cell";
-import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
+import { computed, computedWords, pick, typedNumber, typedWords, within } from "../../../model/columns";
 import { typedEntry } from "../../../model/entries";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { grainTerms, wetLotExamples } from "../../../scenario/harvest-examples";
-import { ofCrop } from "../crop-lookup";
+import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { cropTable, fieldTable } from "../headers";
+import { fieldList } from "../field-rows";
 import { wetTable } from "./harvest-headers";
 
 const own = wetTable.own;
@@ -68,11 +68,11 @@ export function wetOrDryBlock({ fields }: FarmContext): TableBlock {
     {
       field: typedWords(pick(examples, "field"), {
         width: 26,
-        allow: oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields."),
+        allow: fieldList,
       }),
       crop: typedWords(pick(examples, "crop"), {
         width: 11,
-        allow: oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
+        allow: cropList,
       }),
       wet: typedNumber(pick(examples, "wetBu"), {
         width: 11,

@@ -13,11 +13,10 @@ import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../..
 import { computedEntry, typedEntry } from "../../../model/entries";
 import { headersOf, tableBlock, type TableBlock } from "../../../model/table";
 import { standExample } from "../../../scenario/stand-example";
-import { labelsOf } from "../../labels-of";
-import { ofCrop } from "../crop-lookup";
+import { labelsOf } from "../../word-lists";
+import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { fromFields } from "../field-rows";
-import { cropTable, fieldTable } from "../headers";
+import { fieldList, fromFields } from "../field-rows";
 
 export const stand = (key: string) => place(`stand.${key}`);
 export const found = (key: string) => place(`found.${key}`);
@@ -45,16 +44,8 @@ export function standBlock(context: FarmContext): EntriesBlock {
     key: "stand",
     title: "The stand",
     entries: [
-      typedEntry(
-        { key: "field", label: "Field" },
-        start?.field ?? null,
-        oneOf({ table: fieldTable.table, column: "field" }, "A field from the list of fields."),
-      ),
-      typedEntry(
-        { key: "crop", label: "Crop" },
-        start?.crop ?? null,
-        oneOf({ table: cropTable.table, column: "crop" }, "One of the crops of the plan."),
-      ),
+      typedEntry({ key: "field", label: "Field" }, start?.field ?? null, fieldList),
+      typedEntry({ key: "crop", label: "Crop" }, start?.crop ?? null, cropList),
       typedEntry({ key: "planted", label: "Planted on", format: formats.date, says: date }, start?.plantedOn ?? null),
       typedEntry(
         {

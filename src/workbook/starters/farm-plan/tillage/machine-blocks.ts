@@ -12,7 +12,7 @@ import { computed, computedWords, oneOf, pick, typedNumber, typedWords, within }
 import { typedEntry } from "../../../model/entries";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { machineExamples, machineTerms } from "../../../scenario/tillage-examples";
-import { labelsOf } from "../../labels-of";
+import { labelsOf } from "../../word-lists";
 import type { FarmContext } from "../farm-context";
 import { named } from "../names";
 import { machineTable, passCostTable } from "./tillage-headers";
