@@ -6,9 +6,9 @@ import { lookUp, quiet, sumOfAmounts } from "../../formula/natives";
 import { place, type Reference } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats, type Allow } from "../../model/cell";
+import { computedRow, headingRow, typedRow, wordsRow } from "../../model/matrix-rows";
 import { costLines, cropExamples, type CostLine } from "../../scenario/crop-examples";
 import { ofCrop } from "./crop-lookup";
-import { computedRow, headingRow, typedRow, wordsRow } from "./crop-matrix";
 import type { FarmContext } from "./farm-context";
 import { fieldTable, limePlan } from "./headers";
 import { named } from "./names";
@@ -180,7 +180,7 @@ export function answerRows(columns: Columns): MatrixRow[] {
         costPerBushel: ofCrop(crop(column), "costPerBushel"),
       }),
     ),
-    wordsRow({ key: "verdict", label: "In a word", unit: "", format: "General" }, columns, verdict),
+    wordsRow({ key: "verdict", label: "In a word" }, columns, verdict),
   ];
 }
 

@@ -3,7 +3,7 @@ import { remarks } from "../../model/paragraphs";
 import type { SheetModel } from "../../model/workbook-model";
 import { tabColors } from "../tab-colors";
 import { answerRows, costRows, incomeRows, totalRows } from "./budget-rows";
-import { cropHeads } from "./crop-matrix";
+import { cropHeads } from "./crop-lookup";
 import { budgetWithPractices } from "./decisions/budget-with-practices";
 import type { FarmContext } from "./farm-context";
 import { farmSheets } from "./farm-sheets";

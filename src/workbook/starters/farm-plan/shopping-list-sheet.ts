@@ -1,10 +1,11 @@
 import { poundPerTon } from "../../../core/units/units";
-import { formula, joined, type Expression } from "../../formula/expression";
+import { formula, joined, type Expression, type Term } from "../../formula/expression";
 import { lookUp, quiet, sumOfAmounts, wordsInRow } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
 import { computed, computedWords } from "../../model/columns";
+import { computedCells } from "../../model/matrix-rows";
 import { remarks } from "../../model/paragraphs";
 import { tableBlock } from "../../model/table";
 import type { SheetModel } from "../../model/workbook-model";
@@ -77,7 +78,6 @@ const at = (row: string, column: OrderColumn) => place("beside", row, column);
 
 /** What the plan buys beside fertilizer, and the sum of it all. */
 function otherBlock(): MatrixBlock {
-  const acres = formula`${productPlan.whole("spread")}`;
   const columns = [
     { key: "amount", head: "Amount" },
     { key: "price", head: "Price $" },
@@ -90,44 +90,37 @@ function otherBlock(): MatrixBlock {
     corner: "",
     columns,
     rows: [
-      order("lime", "Lime, delivered and spread", "tons", [
-        formula`${limePlan.whole("tons")}`,
-        formula`${named("limePrice")}`,
-      ]),
-      order("spreading", "Spreading fertilizer", "ac", [acres, formula`${named("spreadingCost")}`]),
+      order("lime", "Lime, delivered and spread", "tons", [limePlan.whole("tons"), named("limePrice")]),
+      order("spreading", "Spreading fertilizer", "ac", [productPlan.whole("spread"), named("spreadingCost")]),
       seedRow(),
       totalRow(),
     ],
   };
 }
 
-function order(
-  key: string,
-  label: string,
-  unit: string,
-  [amount, price]: readonly [Expression, Expression],
-): MatrixRow {
+function order(key: string, label: string, unit: string, [amount, price]: readonly [Term, Term]): MatrixRow {
   const cost = formula`${at(key, "amount")}*${at(key, "price")}`;
-  return { key, label, unit, format: formats.whole, cells: [amount, price, cost].map(figure) };
+  return { key, label, unit, format: formats.whole, cells: computedCells(amount, price, cost) };
 }
 
 function seedRow(): MatrixRow {
-  const cells = [sumOfAmounts(seedPlan.all("units")), formula`""`, sumOfAmounts(seedPlan.all("cost"))];
   return {
     key: "seed",
     label: "Seed, units of all crops",
     unit: "units",
     format: formats.whole,
-    cells: cells.map(figure),
+    cells: computedCells(sumOfAmounts(seedPlan.all("units")), "", sumOfAmounts(seedPlan.all("cost"))),
   };
 }
 
 function totalRow(): MatrixRow {
   const total = formula`${shoppingList.whole("cost")}+SUM(${at("lime", "cost")}:${at("seed", "cost")})`;
-  const cells = [formula`""`, formula`""`, total];
-  return { key: "all", label: "Everything", unit: "$", format: formats.dollars, total: true, cells: cells.map(figure) };
-}
-
-function figure(content: Expression): MatrixRow["cells"][number] {
-  return { kind: "computed", formula: content };
+  return {
+    key: "all",
+    label: "Everything",
+    unit: "$",
+    format: formats.dollars,
+    total: true,
+    cells: computedCells("", "", total),
+  };
 }

@@ -5,7 +5,7 @@ import { place } from "../../formula/reference";
 import type { RowsBlock } from "../../model/block";
 import { sentencesBlock } from "../../model/rows";
 import { budgetCell } from "./budget-rows";
-import { cropHeads } from "./crop-matrix";
+import { cropHeads } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 import { limePlan, phosphateLedger, potashLedger } from "./headers";
 import { evenWithinLbPerAc } from "./ledger-sheet";

@@ -4,6 +4,7 @@ import { sumOfAmounts } from "../../formula/natives";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
+import { computedCells } from "../../model/matrix-rows";
 import { limePlan, productPlan, seedPlan } from "./headers";
 import { named } from "./names";
 
@@ -68,6 +69,5 @@ function totalRow(): MatrixRow {
 }
 
 function order(key: string, label: string, unit: string, amount: Term, cost: Term): MatrixRow {
-  const cells = [amount, cost].map((value) => ({ kind: "computed" as const, formula: formula`${value}` }));
-  return { key, label, unit, format: formats.whole, cells };
+  return { key, label, unit, format: formats.whole, cells: computedCells(amount, cost) };
 }

@@ -2,8 +2,9 @@ import { formula, type Expression } from "../../formula/expression";
 import { place } from "../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../model/block";
 import { formats } from "../../model/cell";
+import { computedCells } from "../../model/matrix-rows";
 import { budgetCell } from "./budget-rows";
-import { cropHeads } from "./crop-matrix";
+import { cropHeads } from "./crop-lookup";
 import type { FarmContext } from "./farm-context";
 
 const at = (row: string, column: string) => place(`season.${row}.${column}`);
@@ -16,7 +17,7 @@ export function seasonBlock({ crops }: FarmContext): MatrixBlock {
   const acrossCrops = (row: string) => formula`SUM(${at(row, first)}:${at(row, last)})`;
   const line = (row: Omit<MatrixRow, "cells">, of: (column: string) => Expression, whole: Expression): MatrixRow => ({
     ...row,
-    cells: [...heads.map(({ key }) => of(key)), whole].map((cell) => ({ kind: "computed" as const, formula: cell })),
+    cells: computedCells(...heads.map(({ key }) => of(key)), whole),
   });
   const dollars = (key: string, label: string, budgetLine: string, total = false) =>
     line(

@@ -1,9 +1,9 @@
 import { formula, type Expression } from "../../../formula/expression";
 import type { MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { computedRow } from "../../../model/matrix-rows";
 import { budgetCell } from "../budget-rows";
-import { computedRow, cropHeads } from "../crop-matrix";
-import { ofCrop } from "../crop-lookup";
+import { cropHeads, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
 import { term } from "./practice-terms-block";
 import { setLine } from "./stack-set-block";

@@ -2,8 +2,9 @@ import { formula, type Expression } from "../../../formula/expression";
 import { place } from "../../../formula/reference";
 import type { MatrixBlock, MatrixCell, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { computedCells } from "../../../model/matrix-rows";
 import { budgetCell } from "../budget-rows";
-import { cropHeads } from "../crop-matrix";
+import { cropHeads } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
 import { profitWithSet } from "./budget-with-practices";
 import { outlookCell } from "./profit-range-sheet";
@@ -15,7 +16,7 @@ export function farmPageSeason({ crops, parts }: FarmContext): MatrixBlock {
   const heads = cropHeads(crops);
   const row = (facts: Omit<MatrixRow, "cells">, of: (column: string) => Expression, whole: MatrixCell): MatrixRow => ({
     ...facts,
-    cells: [...heads.map(({ key }) => ({ kind: "computed" as const, formula: of(key) })), whole],
+    cells: [...computedCells(...heads.map(({ key }) => of(key))), whole],
   });
   const first = heads[0]?.key ?? "";
   const last = heads[heads.length - 1]?.key ?? "";

@@ -5,13 +5,13 @@ import { formula, type Expression, type Term } from "../../../formula/expression
 import { place, type Reference } from "../../../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { computedRow, headingRow, typedRow } from "../../../model/matrix-rows";
 import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { outlookTerms } from "../../../scenario/practice-plans";
 import { tabColors } from "../../tab-colors";
 import { beforeHauling, budgetCell } from "../budget-rows";
-import { computedRow, cropHeads, headingRow, typedRow } from "../crop-matrix";
-import { ofCrop } from "../crop-lookup";
+import { cropHeads, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
 import { ofSet } from "./budget-with-practices";
 import { decisionSheets } from "./decision-sheets";

@@ -1,9 +1,10 @@
 import { breakEvenPrice, breakEvenYield } from "../../../../functions/money/break-even";
 import { call } from "../../../formula/call";
-import { formula, joined, type Expression, type Term } from "../../../formula/expression";
+import { formula, type Expression, type Term } from "../../../formula/expression";
 import { place, type Reference } from "../../../formula/reference";
 import type { MatrixBlock, MatrixRow, RowsBlock } from "../../../model/block";
 import { formats } from "../../../model/cell";
+import { computedCells, computedRow } from "../../../model/matrix-rows";
 import { remarks } from "../../../model/paragraphs";
 import type { SheetModel } from "../../../model/workbook-model";
 import { tabColors } from "../../tab-colors";
@@ -41,26 +42,20 @@ export function stackSheet(context: DecisionContext): SheetModel {
   };
 }
 
-const columnKeys = stackInteractions.map((label) => ({ key: label, head: label }));
+const interactions = stackInteractions.map((label) => ({ key: label, head: label }));
 
 /** The best set for each way that gains may come together, side by side. */
 function interactionBlock({ rows }: DecisionContext): MatrixBlock {
-  const line = (key: string, label: string, unit: string, format: string, column: number): MatrixRow => ({
-    key,
-    label,
-    unit,
-    format,
-    cells: columnKeys.map(({ head }) => ({
-      kind: "computed",
-      formula: whenOffered(pickCell(head, rows + 2, column)),
-    })),
-  });
+  const line = (key: string, label: string, unit: string, format: string, column: number) =>
+    computedRow({ key, label, unit, format }, interactions, (interaction) =>
+      whenOffered(pickCell(interaction, rows + 2, column)),
+    );
   return {
     kind: "matrix",
     key: "stack-ways",
     title: "The best set, if gains come together otherwise",
     corner: "",
-    columns: columnKeys,
+    columns: interactions,
     rows: [
       line("picked", "Practices picked", "", formats.whole, pickColumns.pick),
       line("cost", "Cost", "$/ac", formats.cents, pickColumns.cost),
@@ -88,10 +83,7 @@ function withSetBlock(): MatrixBlock {
   const dollars = { unit: "$/ac", format: formats.cents };
   const row = (facts: Omit<MatrixRow, "cells">, now: Term, then: Term): MatrixRow => {
     const change = formula`${withSet(facts.key, "then")}-${withSet(facts.key, "now")}`;
-    return {
-      ...facts,
-      cells: [now, then, change].map((value) => ({ kind: "computed" as const, formula: joined([value], "") })),
-    };
+    return { ...facts, cells: computedCells(now, then, change) };
   };
   const now = (line: string) => withSet(line, "now");
   return {

@@ -14,6 +14,7 @@ import type { EntriesBlock, MatrixBlock, MatrixRow } from "../../../model/block"
 import { formats } from "../../../model/cell";
 import { computed, pick, typedNumber, typedWords } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
+import { computedRow, wordsRow } from "../../../model/matrix-rows";
 import { headersOf, tableBlock, type TableBlock } from "../../../model/table";
 import { drainageExample, drainageGains, drainageTerms } from "../../../scenario/drainage-examples";
 import { cropList, ofCrop } from "../crop-lookup";
@@ -32,8 +33,8 @@ const gainTable = headersOf("DrainageGains", {
   highWorth: "High worth $/ac a year",
 });
 const own = gainTable.own;
-const levels = ["low", "likely", "high"] as const;
-type Level = (typeof levels)[number];
+type Level = "low" | "likely" | "high";
+const gainLevels = (["low", "likely", "high"] as const).map((level) => ({ key: level, head: `${level} gain` }));
 const pay = (key: string) => place(`pay.${key}`);
 const shortest = 1;
 
@@ -46,7 +47,6 @@ export function gainBlock({ crops, fields }: FarmContext): TableBlock {
     format: formats.one,
     allow: { kind: "between", min: -100, max: 200, prompt: "Bushels that tile adds in a year of this crop." },
   } as const;
-  const worth = (level: Level) => worthColumn(level);
   return tableBlock(
     gainTable,
     { title: "What it adds", rows: 3, wholeLabel: "A mean year" },
@@ -74,9 +74,9 @@ export function gainBlock({ crops, fields }: FarmContext): TableBlock {
         note: "The mean over wet and dry years: most of the gain comes in a few wet ones.",
       }),
       high: typedNumber(pick(examples, "highBuPerAc"), bushels),
-      lowWorth: worth("low"),
-      likelyWorth: worth("likely"),
-      highWorth: worth("high"),
+      lowWorth: worthColumn("low"),
+      likelyWorth: worthColumn("likely"),
+      highWorth: worthColumn("high"),
     },
   );
 }
@@ -139,9 +139,9 @@ export function verdictBlock(): MatrixBlock {
     key: "verdict",
     title: "Does it pay, an acre",
     corner: "At the",
-    columns: levels.map((level) => ({ key: level, head: `${level} gain` })),
+    columns: gainLevels,
     rows: [
-      row("gain", "Gain less upkeep", "$ a year", formats.cents, (level) => gainAfterUpkeep(level)),
+      row("gain", "Gain less upkeep", "$ a year", formats.cents, gainAfterUpkeep),
       row("over", "Left over yearly cost", "$ a year", formats.cents, (level) =>
         less(value("gain", level), pay("yearly")),
       ),
@@ -160,11 +160,9 @@ export function verdictBlock(): MatrixBlock {
       row("payback", "Paid back, interest not counted", "years", formats.one, (level) =>
         whenNumbers([job("perAcre"), value("gain", level)], call(paybackYears, priced(level))),
       ),
-      {
-        ...row("words", "In words", "", "General", (level) =>
-          whenNumbers([value("over", level)], formula`IF(${value("over", level)}>=0,"▲ pays","▼ falls short")`),
-        ),
-      },
+      wordsRow({ key: "words", label: "In words" }, gainLevels, (level) =>
+        whenNumbers([value("over", level)], formula`IF(${value("over", level)}>=0,"▲ pays","▼ falls short")`),
+      ),
     ],
   };
 }
@@ -179,11 +177,5 @@ function gainAfterUpkeep(level: Level): Expression {
 }
 
 function row(key: string, label: string, unit: string, format: string, cell: (level: Level) => Expression): MatrixRow {
-  return {
-    key,
-    label,
-    unit,
-    format,
-    cells: levels.map((level) => ({ kind: "computed", formula: cell(level), words: key === "words" })),
-  };
+  return computedRow({ key, label, unit, format }, gainLevels, cell);
 }

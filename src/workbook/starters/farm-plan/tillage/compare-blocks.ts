@@ -11,6 +11,7 @@ import type { EntriesBlock, Entry, MatrixBlock, MatrixRow } from "../../../model
 import { formats } from "../../../model/cell";
 import { computed, oneOf, pick, typedNumber, typedWords, within } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
+import { computedRow, wordsRow } from "../../../model/matrix-rows";
 import { tableBlock, type TableBlock } from "../../../model/table";
 import { erosionExample, passExamples } from "../../../scenario/tillage-examples";
 import type { FarmContext } from "../farm-context";
@@ -20,8 +21,10 @@ import { machineTable, passCostTable, passNames, passTable } from "./tillage-hea
 const rows = 14;
 const own = passTable.own;
 const soil = (key: string) => place(`soil.${key}`);
-const systems = ["first", "second"] as const;
-type System = (typeof systems)[number];
+const systems = [{ key: "first" }, { key: "second" }] as const;
+type System = (typeof systems)[number]["key"];
+/** Rows of the table of TILLAGECOMPARE, from 1, its heading first; systems stand in the order of their first pass. */
+const systemRows: Readonly<Record<System, number>> = { first: 2, second: 3 };
 const value = (row: string, system: System) => place("systems", row, system);
 
 /** The passes of two systems, in order. */
@@ -148,7 +151,7 @@ export function compareBlock(): MatrixBlock {
     key: "systems",
     title: "Side by side",
     corner: "An acre",
-    columns: systems.map((key, index) => ({ key, head: quiet(ofSystem(index, 1)) })),
+    columns: systems.map(({ key }) => ({ key, head: quiet(ofSystem(key, 1)) })),
     rows: [...workRows(), ...erosionRows()],
   };
 }
@@ -163,7 +166,7 @@ function workRows(): MatrixRow[] {
     compared("cover", "Cover left", "%", formats.whole, 6),
     compared("low", "Cover at least", "%", formats.whole, 7),
     compared("high", "Cover at most", "%", formats.whole, 8),
-    { ...compared("note", "Note", "", "General", 10, true) },
+    wordsRow({ key: "note", label: "Note" }, systems, (system) => quiet(ofSystem(system, 10))),
   ];
 }
 
@@ -192,26 +195,22 @@ function erosionRows(): MatrixRow[] {
         call(soilLossRatio, { loss: value("loss", system), tolerance: soil("tolerance") }),
       ),
     ),
-    row("words", "In words", "", "General", (system) =>
+    wordsRow({ key: "words", label: "In words" }, systems, (system) =>
       whenNumbers([value("ratio", system)], formula`IF(${value("ratio", system)}<=1,"● within T","▼ over T")`),
     ),
   ];
 }
 
-function compared(key: string, label: string, unit: string, format: string, column: number, words = false): MatrixRow {
-  const cells = systems.map(
-    (_, index) => ({ kind: "computed", formula: quiet(ofSystem(index, column)), words }) as const,
-  );
-  return { key, label, unit, format, cells };
+/** A line of the table of TILLAGECOMPARE, by its column there. */
+function compared(key: string, label: string, unit: string, format: string, column: number): MatrixRow {
+  return row(key, label, unit, format, (system) => quiet(ofSystem(system, column)));
 }
 
 function row(key: string, label: string, unit: string, format: string, cell: (of: System) => Expression): MatrixRow {
-  const cells = systems.map((each) => ({ kind: "computed", formula: cell(each), words: key === "words" }) as const);
-  return { key, label, unit, format, cells };
+  return computedRow({ key, label, unit, format }, systems, cell);
 }
 
-/** A figure of a system; they stand in the order of their first pass. */
-function ofSystem(index: number, column: number): Expression {
+function ofSystem(system: System, column: number): Expression {
   const table = call(tillageCompare, {
     systems: passTable.all("system"),
     passes: passTable.all("pass"),
@@ -220,5 +219,5 @@ function ofSystem(index: number, column: number): Expression {
     hours: passTable.all("hours"),
     costs: passTable.all("cost"),
   });
-  return formula`INDEX(${table},${index + 2},${column})`;
+  return formula`INDEX(${table},${systemRows[system]},${column})`;
 }
