@@ -3,6 +3,7 @@ import type { EntriesBlock, Entry } from "../model/block";
 import type { ModelCell } from "../model/cell";
 import { wordsOf } from "../names/words-of";
 import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { computedCell, inputCell } from "./value-cells";
 
 const valueColumn = 1;
 
@@ -41,11 +42,6 @@ function lineOf(entry: Entry, row: number): DraftCell[] {
 }
 
 function valueCell({ value, format }: Entry): ModelCell {
-  const look = format === undefined ? {} : { format };
-  if (value.kind === "input") {
-    const style = typeof value.start === "string" ? "inputText" : "input";
-    return { ...(value.start !== null && { content: value.start }), style, ...look };
-  }
-  const words = value.words ? ("Text" as const) : ("" as const);
-  return { content: value.formula, style: value.total ? `total${words}` : `computed${words}`, ...look };
+  const cell = value.kind === "input" ? inputCell(value.start) : computedCell(value.formula, value.words);
+  return { ...cell, ...(format !== undefined && { format }) };
 }

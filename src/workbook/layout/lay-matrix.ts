@@ -1,7 +1,7 @@
 import { placeKey } from "../formula/reference";
-import type { MatrixBlock, MatrixCell, MatrixRow } from "../model/block";
-import type { ModelCell } from "../model/cell";
+import type { MatrixBlock, MatrixRow } from "../model/block";
 import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { computedCell, inputCell } from "./value-cells";
 
 const firstColumn = 2;
 
@@ -52,16 +52,8 @@ function lineCells(row: MatrixRow, at: number, columns: number): DraftCell[] {
       const cell = row.cells[index];
       const place = { row: at, column: firstColumn + index };
       if (cell === undefined) return { ...place, style: strong ? "totalText" : "computed" };
-      return { ...place, ...figure(cell, row), format: row.format };
+      const content = cell.kind === "input" ? inputCell(cell.start) : computedCell(cell.formula, cell.words, row.total);
+      return { ...place, ...content, format: row.format };
     }),
   ];
-}
-
-function figure(cell: MatrixCell, row: MatrixRow): ModelCell {
-  if (cell.kind === "input") {
-    const style = typeof cell.start === "string" ? "inputText" : "input";
-    return { ...(cell.start !== null && { content: cell.start }), style };
-  }
-  const words = cell.words ? ("Text" as const) : ("" as const);
-  return { content: cell.formula, style: row.total ? `total${words}` : `computed${words}` };
 }

@@ -1,5 +1,6 @@
 import type { ParagraphsBlock } from "../model/block";
 import { wordsOf } from "../names/words-of";
+import { brokenLines } from "./broken-lines";
 import { fragment, heading, type Fragment, type Ground } from "./fragment";
 
 /** Letters are narrower than the digits that column widths are counted in. */
@@ -9,7 +10,7 @@ const lettersPerDigit = 1.08;
 export function layParagraphs(block: ParagraphsBlock, { top, width, names }: Ground): Fragment {
   const { cells: head, start } = heading(block.title, top);
   const lines = block.paragraphs.flatMap((paragraph) =>
-    broken(wordsOf(paragraph, names), Math.floor(width * lettersPerDigit)),
+    brokenLines(wordsOf(paragraph, names), Math.floor(width * lettersPerDigit)),
   );
   return fragment({
     cells: [
@@ -18,19 +19,4 @@ export function layParagraphs(block: ParagraphsBlock, { top, width, names }: Gro
     ],
     end: start + lines.length,
   });
-}
-
-/** Breaks a text between words into lines of at most this many characters. */
-function broken(text: string, width: number): string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(" ")) {
-    if (line !== "" && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = word;
-    } else {
-      line = line === "" ? word : `${line} ${word}`;
-    }
-  }
-  return [...lines, line];
 }

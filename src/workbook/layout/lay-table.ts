@@ -2,7 +2,9 @@ import { placeKey } from "../formula/reference";
 import type { ModelCell } from "../model/cell";
 import type { Column, TableBlock } from "../model/table";
 import type { Area } from "../plan";
+import { brokenLines } from "./broken-lines";
 import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { computedCell, inputCell } from "./value-cells";
 
 /**
  * A spreadsheet table. Figures over all its rows stand above the header, not below the last row: there they stay
@@ -64,12 +66,11 @@ function columnCells(column: Column, index: number, firstRow: number, rows: numb
 }
 
 function bodyCell(column: Column, row: number): ModelCell {
-  const look = column.format === undefined ? {} : { format: column.format };
-  if (column.kind === "computed") {
-    return { content: column.formula, style: column.words ? "computedText" : "computed", ...look };
-  }
-  const value = column.values[row] ?? null;
-  return { ...(value !== null && { content: value }), style: column.words ? "inputText" : "input", ...look };
+  const cell =
+    column.kind === "computed"
+      ? computedCell(column.formula, column.words)
+      : inputCell(column.values[row] ?? null, column.words);
+  return { ...cell, ...(column.format !== undefined && { format: column.format }) };
 }
 
 function wholeRow(block: TableBlock, row: number): DraftCell[] {
@@ -89,22 +90,7 @@ function contentOf(whole: NonNullable<Column["whole"]>): NonNullable<ModelCell["
 
 /** Room for the header that needs most lines. */
 function headerHeight({ columns }: TableBlock): number {
-  const lines = Math.max(...columns.map(({ header, column }) => linesOf(header, column.width)));
+  // The filter button takes about a character.
+  const lines = Math.max(...columns.map(({ header, column }) => brokenLines(header, column.width - 1).length));
   return 16 * lines + 4;
-}
-
-/** Lines that words take when they break between words. */
-function linesOf(words: string, width: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of words.split(" ")) {
-    // The filter button takes about a character.
-    if (used > 0 && used + 1 + word.length > width - 1) {
-      lines += 1;
-      used = word.length;
-    } else {
-      used += (used > 0 ? 1 : 0) + word.length;
-    }
-  }
-  return lines;
 }

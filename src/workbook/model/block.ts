@@ -18,7 +18,7 @@ export interface Entry {
   readonly rules?: readonly ModelRule[];
   readonly value:
     | { readonly kind: "input"; readonly start: string | number | null; readonly allow?: Allow }
-    | { readonly kind: "computed"; readonly formula: Expression; readonly words?: boolean; readonly total?: boolean };
+    | { readonly kind: "computed"; readonly formula: Expression; readonly words?: boolean };
 }
 
 export interface EntriesBlock {
