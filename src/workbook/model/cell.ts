@@ -26,11 +26,8 @@ export interface ModelCell {
   readonly content?: Content;
   readonly style: StyleName;
   readonly format?: string;
-  readonly note?: string;
   /** Key of the sheet that a click leads to. */
   readonly link?: string;
-  /** Size of the result when the formula spills. */
-  readonly spill?: { readonly rows: number; readonly columns: number };
 }
 
 /** Number formats, written once. The "_)" leaves a little room before the words of the next column. */

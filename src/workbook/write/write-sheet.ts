@@ -56,10 +56,8 @@ function writeCell(cell: DraftCell, sheet: string, ink: Ink): CellPlan {
   };
 }
 
-function writeContent({ content, spill }: DraftCell, sheet: string, ink: Ink): CellPlan["content"] {
-  if (isExpression(content)) {
-    return { formula: ink.resolver.cellFormula(content, sheet), ...(spill && { spill }) };
-  }
+function writeContent({ content }: DraftCell, sheet: string, ink: Ink): CellPlan["content"] {
+  if (isExpression(content)) return { formula: ink.resolver.cellFormula(content, sheet) };
   return typeof content === "string" || isProse(content) ? wordsOf(content, ink.names) : content;
 }
 
