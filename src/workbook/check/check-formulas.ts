@@ -1,8 +1,8 @@
 import { parse, parseA1Ref, parseStructRef, tokenize, type AstExpression } from "@borgar/fx";
 import type { Argument, WorksheetFunction } from "../../functions/frame";
 import { namespace } from "../../functions/frame/formula-text";
-import type { Area, SheetPlan, WorkbookPlan } from "../plan";
-import { isInside, usedArea } from "./check-sheet";
+import type { Area, WorkbookPlan } from "../plan";
+import { headersIn, isInside, usedArea } from "./check-sheet";
 
 /** What formulas may point to, ready to be looked up. */
 interface Known {
@@ -43,18 +43,12 @@ function knownTo(plan: WorkbookPlan, functions: readonly WorksheetFunction[], sh
       ...plan.sheets.map((sheet) => [sheet.name.toLowerCase(), usedArea(sheet)] as const),
     ]),
     tables: new Map(
-      plan.sheets.flatMap((sheet) => sheet.tables.map(({ name, area }) => [name, headersIn(sheet, area)])),
+      plan.sheets.flatMap(({ cells, tables }) =>
+        tables.map(({ name, area }) => [name, new Set(headersIn(cells, area).map((header) => header.toLowerCase()))]),
+      ),
     ),
     names: new Set(plan.names.map(({ name }) => name)),
   };
-}
-
-function headersIn({ cells }: SheetPlan, { top, left, right }: Area): Set<string> {
-  return new Set(
-    cells
-      .filter(({ row, column }) => row === top && column >= left && column <= right)
-      .map(({ content }) => String(content).toLowerCase()),
-  );
 }
 
 function problemsOf(formula: string, sheet: string, known: Known): string[] {

@@ -23,13 +23,11 @@ export function checkSheet(sheet: SheetPlan): string[] {
 
 function checkTables({ name, tables, cells }: SheetPlan): string[] {
   const problems = tables.flatMap((table) => {
-    const { top, left, right } = table.area;
-    const headers = cells
-      .filter(({ row, column }) => row === top && column >= left && column <= right)
-      .map(({ content }) => content);
-    const texts = headers.filter((header) => typeof header === "string" && header !== "").map(String);
+    const texts = headersIn(cells, table.area);
     return [
-      ...(texts.length === right - left + 1 ? [] : [`${name}: a header of ${table.name} is missing or not text.`]),
+      ...(texts.length === table.area.right - table.area.left + 1
+        ? []
+        : [`${name}: a header of ${table.name} is missing or not text.`]),
       ...repeated(texts).map((header) => `${name}: ${table.name} has two columns "${header}".`),
       ...texts.flatMap((header) => (isHeader(header) ? [] : [`${name}: "${header}" cannot head a table column.`])),
     ];
@@ -38,6 +36,13 @@ function checkTables({ name, tables, cells }: SheetPlan): string[] {
     tables.slice(index + 1).filter((other) => overlap(table.area, other.area)),
   );
   return [...problems, ...overlaps.map((other) => `${name}: ${other.name} lies on another table.`)];
+}
+
+/** The texts in the header row of a table. */
+export function headersIn(cells: SheetPlan["cells"], { top, left, right }: Area): string[] {
+  return cells
+    .filter(({ row, column }) => row === top && column >= left && column <= right)
+    .flatMap(({ content }) => (typeof content === "string" && content !== "" ? [content] : []));
 }
 
 /** Signs that need no escape in a table reference and that every engine reads there. */
