@@ -4,7 +4,7 @@ import type { PlacedCell, RowsBlock } from "../model/block";
 import { formats } from "../model/cell";
 import { headRow } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
-import { evenWithinLbPerAc, meaning } from "../starters/farm-plan/ledger-sheet";
+import { evenWithinLbPerAc, meaning } from "../starters/farm-plan/soil/ledger-sheet";
 import type { CellAt, DriftPicture, LedgerPicture, Trade } from "./picture";
 import { chartWithWords, outside, type PictureSheet } from "./picture-sheet";
 

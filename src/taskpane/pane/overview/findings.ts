@@ -1,6 +1,6 @@
 import { capitalized } from "../../../core/capitalized";
 import { parseAddress } from "../../../hosts/address";
-import { evenWithinLbPerAc } from "../../../workbook/starters/farm-plan/ledger-sheet";
+import { evenWithinLbPerAc } from "../../../workbook/starters/farm-plan/soil/ledger-sheet";
 import { words } from "../../words";
 import { sum, type CropBudget, type FarmFigures, type LimeRow, type PotashRow } from "./farm-figures";
 

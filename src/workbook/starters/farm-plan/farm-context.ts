@@ -7,7 +7,7 @@ import { demoFields, type FieldExample } from "../../scenario/windmill-hollow";
 import type { CropChoice, StarterChoices } from "../choices";
 import type { FarmPart } from "../farm-parts";
 import { soilGroupLabels } from "../word-lists";
-import { nitrateGuides, sulfateGuides, zincTests } from "./guide-facts";
+import { nitrateGuides, sulfateGuides, zincTests } from "./fertility/guide-facts";
 
 /** What the sheets of a farm plan are made from. */
 export interface FarmContext {

@@ -1,6 +1,5 @@
 import { isWanted, type StarterSheet } from "../starter-sheet";
 import type { FarmPart } from "../farm-parts";
-import { decisionSheets, pageSheets } from "./decisions/decision-sheets";
 
 /** The sheets of a farm plan in order: what each is called and what it is for. Preview and start page list them. */
 export const farmSheets = {
@@ -49,14 +48,34 @@ export const farmSheets = {
   },
   budgets: { name: "Crop budgets", purpose: "income, costs and break-evens per acre and per bushel" },
   "what-if": { name: "What if", purpose: "profit for other yields and prices of one crop" },
-  ...decisionSheets,
+  practices: {
+    name: "Practices",
+    purpose: "which practices pay, how likely: adopt, test or skip",
+    parts: ["practices"],
+  },
+  "trial-1": { name: "Trial 1", purpose: "a strip trial: layout, yields, what it says", parts: ["practices"] },
+  "trial-2": { name: "Trial 2", purpose: "another strip trial", parts: ["practices"] },
+  stack: {
+    name: "Stack",
+    purpose: "which practices to take up together, and what an acre then earns",
+    parts: ["practices"],
+  },
+  "profit-range": {
+    name: "Range of profit",
+    purpose: "how far profit may range, and the odds of covering costs",
+    parts: ["page"],
+  },
   "harvest-check": {
     name: "Harvest check",
     purpose: "yield counts, losses, wet or dry, store or sell",
     parts: ["harvest"],
   },
   summary: { name: "Summary", purpose: "the whole farm on one page, with what matters in words" },
-  ...pageSheets,
+  "farm-page": {
+    name: "Landlord or lender",
+    purpose: "one page to show: plan, ranges, soil, practices",
+    parts: ["page"],
+  },
   lists: {
     name: "Lists",
     purpose: "the names that long drop-down lists offer",

@@ -13,7 +13,7 @@ import { within } from "../../../model/columns";
 import { computedEntry, typedEntry } from "../../../model/entries";
 import { drainageExample, drainageTerms } from "../../../scenario/drainage-examples";
 import type { FarmContext } from "../farm-context";
-import { fieldList } from "../field-rows";
+import { fieldList } from "../field-lookup";
 
 const tile = (key: string) => place(`tile.${key}`);
 export const job = (key: string) => place(`job.${key}`);

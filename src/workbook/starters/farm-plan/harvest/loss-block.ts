@@ -9,7 +9,7 @@ import { tableBlock, type TableBlock } from "../../../model/table";
 import { lossExamples } from "../../../scenario/harvest-examples";
 import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { fieldList } from "../field-rows";
+import { fieldList } from "../field-lookup";
 import { lossTable } from "./harvest-headers";
 
 const own = lossTable.own;

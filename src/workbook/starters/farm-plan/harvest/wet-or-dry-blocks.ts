@@ -14,7 +14,7 @@ import { tableBlock, type TableBlock } from "../../../model/table";
 import { grainTerms, wetLotExamples } from "../../../scenario/harvest-examples";
 import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { fieldList } from "../field-rows";
+import { fieldList } from "../field-lookup";
 import { wetTable } from "./harvest-headers";
 
 const own = wetTable.own;

@@ -16,7 +16,7 @@ import { standExample } from "../../../scenario/stand-example";
 import { labelsOf } from "../../word-lists";
 import { cropList, ofCrop } from "../crop-lookup";
 import type { FarmContext } from "../farm-context";
-import { fieldList, fromFields } from "../field-rows";
+import { fieldList, fromFields } from "../field-lookup";
 
 export const stand = (key: string) => place(`stand.${key}`);
 export const found = (key: string) => place(`found.${key}`);
