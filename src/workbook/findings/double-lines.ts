@@ -1,6 +1,6 @@
 import type { DoubleLine } from "./finding";
-import { valueAt, wordsAt } from "./sheet-cells";
-import type { SheetReading, WorkbookReading } from "./workbook-reading";
+import { columnsIn, valueAt, wordsAt } from "./reading/sheet-cells";
+import type { SheetReading, WorkbookReading } from "./reading/workbook-reading";
 
 const budgetWords = /\b(?:budgets?|costs?|expenses?|enterprise)\b/i;
 const dollarsPerAcre = /^\$\s*(?:\/|per|an)\s*ac(?:re)?$/i;
@@ -57,8 +57,7 @@ function onePerRow(found: readonly DoubleLine[]): DoubleLine[] {
 }
 
 function firstWords(sheet: SheetReading, row: number): { text: string; column: number } | undefined {
-  const width = sheet.formulas[row - sheet.top]?.length ?? 0;
-  for (let column = sheet.left; column < sheet.left + width; column++) {
+  for (const column of columnsIn(sheet, row)) {
     const text = wordsAt(sheet, row, column);
     if (text !== undefined && !dollarsPerAcre.test(text)) return { text, column };
   }
@@ -66,13 +65,10 @@ function firstWords(sheet: SheetReading, row: number): { text: string; column: n
 }
 
 function amountsIn(sheet: SheetReading, row: number, labelColumn: number): { column: number; amount: number }[] {
-  const width = sheet.formulas[row - sheet.top]?.length ?? 0;
-  const found: { column: number; amount: number }[] = [];
-  for (let column = labelColumn + 1; column < sheet.left + width; column++) {
+  return columnsIn(sheet, row).flatMap((column) => {
     const amount = valueAt(sheet, row, column);
-    if (typeof amount === "number" && amount !== 0) found.push({ column, amount });
-  }
-  return found;
+    return column > labelColumn && typeof amount === "number" && amount !== 0 ? [{ column, amount }] : [];
+  });
 }
 
 /** The words at the head of a column: the nearest words above. */

@@ -1,13 +1,13 @@
-import { callsOurs } from "./names-called";
+import { callsOurs } from "./reading/names-called";
 import type { ErrorCells } from "./finding";
-import { cellsWhere, isErrorCode, isFormula } from "./sheet-cells";
+import { cellsWhere, isErrorCode, isFormula } from "./reading/sheet-cells";
 import {
   cellKey,
   type CellContent,
   type SheetReading,
   type ShownValue,
   type WorkbookReading,
-} from "./workbook-reading";
+} from "./reading/workbook-reading";
 
 /**
  * Cells with a function of ours that give no answer, those of a column with the same sentence together. #NAME? is a

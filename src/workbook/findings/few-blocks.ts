@@ -1,6 +1,6 @@
 import { usualTrial } from "../../reference/trials/usual-trial";
 import { isBlank } from "../../functions/frame/cell";
-import { cellsGiven, differentCalls, type CallReading } from "./call-reading";
+import { cellsGiven, differentCalls, type CallReading } from "./reading/call-reading";
 import type { FewBlocks } from "./finding";
 
 /** Trials with fewer blocks or pairs than can usually settle anything. */

@@ -1,9 +1,9 @@
 import { extractantWords, guideWords } from "../../functions/words";
 import { extractants, guides, type Guide, type NeedNutrient } from "../../reference/guides";
-import { wordGiven, type CallReading } from "./call-reading";
+import { wordGiven, type CallReading } from "./reading/call-reading";
 import type { ForeignExtraction } from "./finding";
-import { namedCell } from "./named-cell";
-import type { CellPlace, WorkbookReading } from "./workbook-reading";
+import { namedCell, namedPlace } from "./reading/named-cell";
+import type { CellPlace, WorkbookReading } from "./reading/workbook-reading";
 
 /** Functions that read a test against a guide, with what they read; TESTRATING names it in an argument. */
 export const guideCalls: Readonly<Record<string, NeedNutrient | undefined>> = {
@@ -51,9 +51,8 @@ function askedByNames(reading: WorkbookReading): Asked[] {
   if (typeof guide !== "string") return [];
   return methodNames.flatMap(([name, nutrient]): Asked[] => {
     const method = namedCell(reading, name);
-    const known = reading.names.find((one) => one.name.toLowerCase().replace(/_\d+$/, "") === name);
-    if (typeof method !== "string" || known === undefined) return [];
-    return [{ guide, method, nutrient, at: { sheet: known.sheet, row: known.area.top, column: known.area.left } }];
+    const at = namedPlace(reading, name);
+    return typeof method === "string" && at ? [{ guide, method, nutrient, at }] : [];
   });
 }
 

@@ -3,9 +3,9 @@ import { limits } from "../../core/limits";
 import { cropWords } from "../../functions/words";
 import { crops, type Crop } from "../../reference/crops";
 import type { ImplausibleFigure } from "./finding";
-import { blocksOf } from "./blocks-of";
-import { cellsWhere, wordsAt } from "./sheet-cells";
-import type { SheetReading, WorkbookReading } from "./workbook-reading";
+import { blocksOf } from "./reading/blocks-of";
+import { cellsWhere, wordsAt } from "./reading/sheet-cells";
+import type { SheetReading, WorkbookReading } from "./reading/workbook-reading";
 
 /** Rows above a figure in which the head of its column is looked for. */
 const headWithin = 60;

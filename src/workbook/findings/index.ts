@@ -1,4 +1,4 @@
-import type { CallReading } from "./call-reading";
+import type { CallReading } from "./reading/call-reading";
 import { doubleLines } from "./double-lines";
 import { errorCells } from "./error-cells";
 import { fewBlocks } from "./few-blocks";
@@ -10,14 +10,14 @@ import { missingBuffers } from "./missing-buffer";
 import { oldSoilTests, type Today } from "./old-soil-tests";
 import { typedOver } from "./typed-over";
 import { unknownNames } from "./unknown-names";
-import type { WorkbookReading } from "./workbook-reading";
+import type { WorkbookReading } from "./reading/workbook-reading";
 
-export type { CallReading } from "./call-reading";
+export type { CallReading } from "./reading/call-reading";
 export type * from "./finding";
 export type { Today } from "./old-soil-tests";
-export { namesCalled } from "./names-called";
-export { cellKey } from "./workbook-reading";
-export type * from "./workbook-reading";
+export { namesCalled } from "./reading/names-called";
+export { cellKey } from "./reading/workbook-reading";
+export type * from "./reading/workbook-reading";
 
 /** Functions of which the findings want to know what went in. */
 export const callsToRead: ReadonlySet<string> = new Set([

@@ -2,7 +2,7 @@ import { isCellError, type CellOut } from "../../functions/frame/cell";
 import { runFunction } from "../../functions/frame/run";
 import { programGroups } from "../../functions/protection/program-groups";
 import { siteOfAction } from "../../functions/protection/site-of-action";
-import { cellsGiven, differentCalls, type CallReading } from "./call-reading";
+import { cellsGiven, differentCalls, type CallReading } from "./reading/call-reading";
 import type { LoneHerbicideGroup } from "./finding";
 
 /** Programs and lists of herbicides that rely on one group alone. */

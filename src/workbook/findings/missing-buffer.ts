@@ -1,10 +1,10 @@
 import { limeMethodWords } from "../../functions/words";
 import { limeMethods, type LimeMethod } from "../../reference/soil";
-import { blocksOf, headLike, rowName, rowsOf, type Block } from "./blocks-of";
+import { blocksOf, headLike, rowName, rowsOf, type Block } from "./reading/blocks-of";
 import type { MissingBuffer } from "./finding";
-import { namedCell, namedNumber } from "./named-cell";
-import { isEmptyAt, typedNumberAt, valueAt } from "./sheet-cells";
-import type { WorkbookReading } from "./workbook-reading";
+import { namedCell, namedNumber } from "./reading/named-cell";
+import { isEmptyAt, typedNumberAt, valueAt } from "./reading/sheet-cells";
+import type { WorkbookReading } from "./reading/workbook-reading";
 
 const phHead = /^(?:soil |water )?ph\b(?!.*(?:target|wanted|goal|buffer))/i;
 const bufferHead = /\bbuffer\b|\blime (?:test )?index\b/i;

@@ -1,8 +1,8 @@
-import { blocksOf, headLike, rowName, rowsOf, type Block } from "./blocks-of";
+import { blocksOf, headLike, rowName, rowsOf, type Block } from "./reading/blocks-of";
 import type { OldSoilTest } from "./finding";
 import { sampledIn, yearOf, type When } from "./sampled-when";
-import { valueAt } from "./sheet-cells";
-import type { WorkbookReading } from "./workbook-reading";
+import { valueAt } from "./reading/sheet-cells";
+import type { WorkbookReading } from "./reading/workbook-reading";
 
 const sampledHead = /\bsampled\b|\b(?:sample|sampling|test|lab|report)\w* (?:date|year)\b|^(?:date|year)\b/i;
 const soilHead = /\bph\b|\b(?:p|k|zn|s) ppm\b|\b(?:soil[- ]test|mehlich|bray|olsen|potassium|phosphorus)\b/i;

@@ -1,5 +1,5 @@
 import { dateText, serialOf, sheetDateLimit } from "../../core/units/sheet-date";
-import type { ShownValue } from "./workbook-reading";
+import type { ShownValue } from "./reading/workbook-reading";
 
 /** When a soil sample was taken: the day, or only the year. */
 export type When = { readonly year: number } | { readonly serial: number };

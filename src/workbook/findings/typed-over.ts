@@ -1,9 +1,9 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx";
 import { columnLetters } from "../write/address";
-import { blocksOf, rowName, rowsOf, type Block, type Head } from "./blocks-of";
+import { blocksOf, rowName, rowsOf, type Block, type Head } from "./reading/blocks-of";
 import type { TypedOver } from "./finding";
-import { contentAt, isEmptyAt, isFormula } from "./sheet-cells";
-import type { WorkbookReading } from "./workbook-reading";
+import { contentAt, isEmptyAt, isFormula } from "./reading/sheet-cells";
+import type { WorkbookReading } from "./reading/workbook-reading";
 
 /** A column counts as computed when this share of its filled cells holds one and the same formula. */
 const leastShare = 0.6;

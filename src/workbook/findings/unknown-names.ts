@@ -1,7 +1,7 @@
 import type { Mendable, UnknownName } from "./finding";
-import { asTyped, callsOurs, namesCalled } from "./names-called";
-import { cellsWhere, isFormula, type ReadCell } from "./sheet-cells";
-import type { CellContent, SheetReading, ShownValue, WorkbookReading } from "./workbook-reading";
+import { asTyped, callsOurs, namesCalled } from "./reading/names-called";
+import { cellsWhere, isFormula, type ReadCell } from "./reading/sheet-cells";
+import type { CellContent, SheetReading, ShownValue, WorkbookReading } from "./reading/workbook-reading";
 
 /**
  * Cells that show #NAME?, a sheet's together. Those that call only functions of ours can be mended by writing them

@@ -1,4 +1,4 @@
-import type { SheetReading, ShownValue } from "../../../src/workbook/findings/workbook-reading";
+import type { SheetReading, ShownValue } from "../../../src/workbook/findings/reading/workbook-reading";
 import {
   clientListPlan,
   clientPlan,

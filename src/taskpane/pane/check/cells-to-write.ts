@@ -1,6 +1,6 @@
 import type { WrittenBlock, WrittenCell } from "../../../hosts/port";
 import type { CellContent, CellPlace } from "../../../workbook/findings";
-import { isFormula } from "../../../workbook/findings/sheet-cells";
+import { isFormula } from "../../../workbook/findings/reading/sheet-cells";
 import { addressOf } from "./snapshot";
 
 export interface CellToWrite {

@@ -1,7 +1,7 @@
 import { areaAddress } from "../../../hosts/address";
 import { HostError, type WorkbookHost } from "../../../hosts/port";
 import type { CellPlace, Finding, WorkbookReading } from "../../../workbook/findings";
-import { valueAt } from "../../../workbook/findings/sheet-cells";
+import { valueAt } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { blocksOfCells, runsOfCells, type CellToWrite } from "./cells-to-write";
 import { placeInWords, sheetIn } from "./snapshot";

@@ -1,6 +1,6 @@
 import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
 import { HostError, type HostRange, type TakenNames } from "../../../hosts/port";
-import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/sheet-cells";
+import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/reading/sheet-cells";
 import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
 import type { Area } from "../../../workbook/plan";
 import { words } from "../../words";

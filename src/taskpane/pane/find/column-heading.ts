@@ -1,6 +1,6 @@
 import { parseAddress } from "../../../hosts/address";
 import type { WorkbookHost } from "../../../hosts/port";
-import { blocksOf } from "../../../workbook/findings/blocks-of";
+import { blocksOf } from "../../../workbook/findings/reading/blocks-of";
 
 interface SelectedColumn {
   readonly address: string;

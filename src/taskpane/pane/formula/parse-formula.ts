@@ -10,7 +10,7 @@ import {
 } from "@borgar/fx";
 import { allFunctions } from "../../../functions";
 import type { WorksheetFunction } from "../../../functions/frame/declaration";
-import { ownNameIn } from "../../../workbook/findings/names-called";
+import { ownNameIn } from "../../../workbook/findings/reading/names-called";
 import { withoutLocalNames } from "./local-names";
 
 /** A call of one of our functions inside a formula. */

@@ -2,7 +2,7 @@ import { parseStructRef, type ReferenceIdentifier } from "@borgar/fx";
 import type { CellIn, Matrix } from "../../../functions/frame/cell";
 import { areaAddress, parseAddress, quotedSheet, sheetAddress, type SheetArea } from "../../../hosts/address";
 import type { HostRange, HostValue, WorkbookHost } from "../../../hosts/port";
-import { isErrorCode } from "../../../workbook/findings/sheet-cells";
+import { isErrorCode } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { unlessRefused } from "../unless-refused";
 import { CannotShow } from "./cannot-show";

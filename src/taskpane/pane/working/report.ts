@@ -1,6 +1,6 @@
 import type { HostRange, HostValue } from "../../../hosts/port";
-import { asTyped, namesCalled } from "../../../workbook/findings/names-called";
-import { isErrorCode } from "../../../workbook/findings/sheet-cells";
+import { asTyped, namesCalled } from "../../../workbook/findings/reading/names-called";
+import { isErrorCode } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { argumentValue } from "../formula/argument-value";
 import { unlessRefused } from "../unless-refused";

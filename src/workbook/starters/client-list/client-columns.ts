@@ -1,4 +1,4 @@
-import type { ShownValue } from "../../findings/workbook-reading";
+import type { ShownValue } from "../../findings/reading/workbook-reading";
 
 /** What a list of clients may say about a field, by the words that head its columns. */
 const headWords = {

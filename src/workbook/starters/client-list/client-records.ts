@@ -6,7 +6,7 @@ import { parseNumber } from "../../../functions/frame/parse-number";
 import { cropWords } from "../../../functions/words";
 import { crops } from "../../../reference/crops";
 import { sampledIn } from "../../findings/sampled-when";
-import type { SheetReading, ShownValue } from "../../findings/workbook-reading";
+import type { SheetReading, ShownValue } from "../../findings/reading/workbook-reading";
 import { choiceLimits } from "../choices";
 import { findClientColumns, type ClientColumn, type ClientColumns } from "./client-columns";
 

@@ -1,4 +1,4 @@
-import { isMatrix, type CellIn, type RawArgument } from "../../functions/frame/cell";
+import { isMatrix, type CellIn, type RawArgument } from "../../../functions/frame/cell";
 import type { CellPlace } from "./workbook-reading";
 
 /** A call of one of our functions in a cell, with what its arguments were worth when the workbook was read. */

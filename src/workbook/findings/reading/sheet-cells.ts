@@ -13,6 +13,11 @@ export function valueAt({ values, top, left }: SheetReading, row: number, column
   return values[row - top]?.[column - left] ?? null;
 }
 
+/** The columns that a row was read in. */
+export function columnsIn({ formulas, top, left }: SheetReading, row: number): number[] {
+  return Array.from(formulas[row - top] ?? [], (_, across) => left + across);
+}
+
 /** The cells that hold what is wanted, row by row. */
 export function cellsWhere(
   { name, top, left, formulas, values }: SheetReading,

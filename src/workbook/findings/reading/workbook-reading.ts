@@ -1,4 +1,4 @@
-import type { Area } from "../plan";
+import type { Area } from "../../plan";
 
 /** What a cell shows; a spreadsheet error comes as its code, such as "#N/A". null: blank. */
 export type ShownValue = number | string | boolean | null;

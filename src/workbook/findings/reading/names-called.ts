@@ -1,6 +1,6 @@
 import { isFunction, tokenize } from "@borgar/fx";
-import { allFunctions } from "../../functions";
-import { namespace } from "../../functions/frame/formula-text";
+import { allFunctions } from "../../../functions";
+import { namespace } from "../../../functions/frame/formula-text";
 
 const known = new Set(allFunctions.map(({ name }) => name));
 

@@ -1,4 +1,4 @@
-import { contentAt, isEmptyAt, isFormula, valueAt, wordsAt } from "./sheet-cells";
+import { columnsIn, contentAt, isEmptyAt, isFormula, valueAt, wordsAt } from "./sheet-cells";
 import type { SheetReading, TableReading } from "./workbook-reading";
 
 /** Rows under a line of heads: a table of the spreadsheet, or a list that looks like one. */
@@ -72,8 +72,7 @@ function within(area: TableReading["area"], row: number, column: number): boolea
 
 function runsOfWords(sheet: SheetReading, row: number, isTaken: (row: number, column: number) => boolean): Head[][] {
   const runs: Head[][] = [[]];
-  const width = sheet.formulas[row - sheet.top]?.length ?? 0;
-  for (let column = sheet.left; column < sheet.left + width; column++) {
+  for (const column of columnsIn(sheet, row)) {
     const text = typedWords(sheet, row, column);
     if (text === undefined || isTaken(row, column)) runs.push([]);
     else runs.at(-1)?.push({ text, column });
