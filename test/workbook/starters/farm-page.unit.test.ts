@@ -1,5 +1,6 @@
-import { headOf, retyped } from "./practice-cells";
-import { planOf, show, type ShownBook } from "./shown-sheet";
+import type { WorkbookPlan } from "../../../src/workbook/plan";
+import { headOf, retyped, retypedBelow } from "./practice-cells";
+import { planOf, show, typed, type ShownBook } from "./shown-sheet";
 
 const plan = planOf("farm-plan", { parts: ["practices", "page"] });
 let book: ShownBook;
@@ -84,6 +85,20 @@ describe("the page for landlord or lender", () => {
       "▼ Foliar micronutrient: not taken up. $12.00/ac; pays from 1.1 bu/ac, 0.4 expected, odds 5%.",
     );
     expect(words.some((line) => line.startsWith("● Seed treatment with inoculant: in the budget;"))).toBe(true);
+  });
+
+  it("points up where a practice that pays stands in the budget already, and not where it is left out", async () => {
+    const named = "narrower rows, lower rate"; // pays even at its lowest gain
+    const signOf = async (changed: WorkbookPlan) => {
+      const words = (await show(changed)).words("Landlord or lender");
+      return words.find((line) => line.includes("Narrower rows, lower rate: "));
+    };
+    expect(await signOf(plan)).toMatch(/^▲ .*: taken up\. /);
+    const inBudget = typed(plan, [[["Practices", named, "In the budget now"], "yes"]]);
+    expect(await signOf(inBudget)).toMatch(/^▲ .*: in the budget\. /);
+    // the second practice of the invented farm
+    const leftOut = retypedBelow(plan, "Stack", "Leave out", 2, "yes");
+    expect(await signOf(leftOut)).toMatch(/^● .*: not taken up\. /);
   });
 
   it("leaves practices out where the plan has none", () => {

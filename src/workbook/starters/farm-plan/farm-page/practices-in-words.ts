@@ -38,9 +38,12 @@ function practiceSentence(row: number): Expression {
   const stacked = (column: keyof typeof practiceStack.headers) => formula`INDEX(${practiceStack.all(column)},${row})`;
   const decision = believed("decision");
   const test = formula`IF(${decision}="test","; test on "&${believed("pairs")}&" pairs","")`;
-  const others = formula`IF(${decision}="test","● ","▼ ")`;
-  const said = formula`IF(${stacked("pick")}="yes","taken up",IF(${listed("inBudget")}&""="yes","in the budget","not taken up"))`;
-  const sign = formula`IF(${stacked("pick")}="yes","▲ ",${others})`;
+  const isPicked = formula`${stacked("pick")}="yes"`;
+  const isInBudget = formula`${listed("inBudget")}&""="yes"`;
+  const said = formula`IF(${isPicked},"taken up",IF(${isInBudget},"in the budget","not taken up"))`;
+  // What pays and is done points up; what pays and found no place in the set is as open as what is to be tested.
+  const paying = formula`IF(${decision}="adopt",IF(${isInBudget},"▲ ","● "),"● ")`;
+  const sign = formula`IF(${isPicked},"▲ ",IF(${decision}="skip","▼ ",${paying}))`;
   return formula`IF(COUNT(${believed("odds")})=0,"",${sign}&${capitalOf(listed("practice"))}&": "&${said}&${test}&". "&${figures(listed, believed)})`;
 }
 
