@@ -1,4 +1,5 @@
-import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
+import { areaAddress, parseAddress, parseTableColumn, sheetAddress } from "../../../hosts/address";
+import { areaFrom, rowsOf, type CellAt } from "../../../hosts/area";
 import { HostError, type HostRange, type TakenNames } from "../../../hosts/port";
 import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/reading/sheet-cells";
 import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
@@ -44,14 +45,14 @@ export class Snapshot implements ReadingHost {
 
   /** The body of a table column, Table[Column]. */
   private tableColumn(reference: string): { sheet: string; area: Area } | undefined {
-    const [, name = "", written = ""] = /^([\p{L}_][\p{L}\d_.]*)\[(.+)\]$/u.exec(reference) ?? [];
-    const head = written.replace(/'(.)/g, "$1");
+    const inTable = parseTableColumn(reference);
+    if (!inTable) return undefined;
     for (const sheet of this.reading.sheets) {
-      const table = sheet.tables.find((one) => same(one.name, name));
+      const table = sheet.tables.find((one) => same(one.name, inTable.table));
       if (!table) continue;
       const { top, bottom, left, right } = table.area;
       for (let column = left; column <= right; column++) {
-        if (!same(wordsAt(sheet, top, column) ?? "", head)) continue;
+        if (!same(wordsAt(sheet, top, column) ?? "", inTable.column)) continue;
         const last = table.totals ? bottom - 1 : bottom;
         return { sheet: sheet.name, area: { top: top + 1, bottom: last, left: column, right: column } };
       }
@@ -65,31 +66,29 @@ export class Snapshot implements ReadingHost {
     const message = sheet.messages.get(cellKey(area.top, area.left));
     return {
       address: sheetAddress(sheet.name, area),
-      formulas: cellsIn(area, (row, column) => contentAt(sheet, row, column)),
-      values: cellsIn(area, (row, column) => valueAt(sheet, row, column)),
+      formulas: cellsIn(area, ({ row, column }) => contentAt(sheet, row, column)),
+      values: cellsIn(area, ({ row, column }) => valueAt(sheet, row, column)),
       ...(message !== undefined && { message }),
     };
   }
 }
 
 /** "Fields!B7", as a person names a cell. */
-export function addressOf({ sheet, row, column }: CellPlace): string {
-  return sheetAddress(sheet, { top: row, bottom: row, left: column, right: column });
+export function addressOf(place: CellPlace): string {
+  return sheetAddress(place.sheet, areaFrom(place));
 }
 
 /** The sheet and the cell in words that need no quotation marks. */
-export function placeInWords({ sheet, row, column }: CellPlace): string {
-  return `${sheet} ${areaAddress({ top: row, bottom: row, left: column, right: column })}`;
+export function placeInWords(place: CellPlace): string {
+  return `${place.sheet} ${areaAddress(areaFrom(place))}`;
 }
 
 export function sheetIn({ sheets }: WorkbookReading, { sheet }: CellPlace): SheetReading | undefined {
   return sheets.find(({ name }) => name === sheet);
 }
 
-function cellsIn<T>({ top, left, bottom, right }: Area, of: (row: number, column: number) => T): T[][] {
-  return Array.from({ length: bottom - top + 1 }, (_, down) =>
-    Array.from({ length: right - left + 1 }, (__, across) => of(top + down, left + across)),
-  );
+function cellsIn<T>(area: Area, of: (cell: CellAt) => T): T[][] {
+  return rowsOf(area).map((row) => row.map(of));
 }
 
 function same(one: string, other: string): boolean {

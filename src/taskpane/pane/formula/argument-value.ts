@@ -11,6 +11,7 @@ import {
 import { isCellError, type RawArgument } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
 import { parseAddress, sheetAddress } from "../../../hosts/address";
+import { areaFrom } from "../../../hosts/area";
 import { isFormula } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";
@@ -78,7 +79,7 @@ async function spilledFrom(node: Node, reader: Reader): Promise<RawArgument> {
   }
   const answer = rectangle(await spillOf(formula, { host: reader.host, selected: anchor }));
   const { top, left } = place.area;
-  const area = { top, left, bottom: top + answer.length - 1, right: left + (answer[0]?.length ?? 1) - 1 };
+  const area = areaFrom({ row: top, column: left }, { rows: answer.length, columns: answer[0]?.length ?? 1 });
   return cellsOf(await reader.host.read(sheetAddress(place.sheet, area)));
 }
 

@@ -1,8 +1,6 @@
-/** Reading what was remembered: it may be of an older form, or damaged. */
-export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
-}
+import { isRecord } from "../../../hosts/is-record";
 
+/** Reading what was remembered: it may be of an older form, or damaged. */
 export function recordOf(value: unknown): Readonly<Record<string, unknown>> {
   return isRecord(value) ? value : {};
 }

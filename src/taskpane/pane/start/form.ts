@@ -10,7 +10,8 @@ import {
   type Starter,
   type StarterSheet,
 } from "../../../workbook/starters";
-import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
+import { isRecord } from "../../../hosts/is-record";
+import { listIn, recordOf, textIn } from "../parts/remembered";
 
 /** Everything typed and chosen, as it stands in the fields. Checked only when it is needed. */
 export interface StartForm {

@@ -1,4 +1,5 @@
 import { parseAddress, sheetAddress } from "../../../hosts/address";
+import { areaFrom } from "../../../hosts/area";
 import type { HostValue, WorkbookHost } from "../../../hosts/port";
 import type { Area } from "../../../workbook/plan";
 import { entriesOf, type Headers } from "../../../workbook/model/table";
@@ -45,7 +46,7 @@ export async function readTable<Column extends string>(
     rows: values.map(rowOf),
     at(row, column) {
       const [top, left] = [place.area.top + row, area.left + (columns.get(column) ?? 0)];
-      return sheetAddress(sheet, { top, left, bottom: top, right: left });
+      return sheetAddress(sheet, areaFrom({ row: top, column: left }));
     },
   };
 }

@@ -1,4 +1,5 @@
 import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
+import { areaFrom } from "../../../hosts/area";
 import { HostError, type WrittenBlock, type WrittenCell } from "../../../hosts/port";
 import { arrayLiteral, literal, namespace } from "../../../functions/frame/formula-text";
 import { trialBlocks } from "../../../functions/trials/trial-blocks";
@@ -25,8 +26,7 @@ export function trialBlock(kept: KeptTrial, layout: Layout, selection: string): 
   const place = parseAddress(selection);
   if (!place) throw new HostError(say.insertNowhere, "NoAddress");
   const { top, left } = place.area;
-  const at: At = (row, column) =>
-    areaAddress({ top: top + row, bottom: top + row, left: left + column, right: left + column });
+  const at: At = (row, column) => areaAddress(areaFrom({ row: top + row, column: left + column }));
   const rows = [
     [say.sheet.title(kept.form.name.trim())],
     [say.sheet.drawnBy(layout.seed)],
@@ -37,7 +37,7 @@ export function trialBlock(kept: KeptTrial, layout: Layout, selection: string): 
     ...Array.from({ length: layout.treatments.length + resultLines - 1 }, () => []),
   ];
   const filled = rows.map((row: WrittenCell[]) => [...row, ...Array<null>(resultColumns - row.length).fill(null)]);
-  const area = { top, left, bottom: top + filled.length - 1, right: left + resultColumns - 1 };
+  const area = areaFrom({ row: top, column: left }, { rows: filled.length, columns: resultColumns });
   return { address: place.sheet === undefined ? areaAddress(area) : sheetAddress(place.sheet, area), rows: filled };
 }
 

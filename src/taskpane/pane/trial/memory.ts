@@ -1,6 +1,7 @@
 import type { LayoutStrip } from "../../../core/trials/trial-layout";
 import { designWords } from "../../../functions/trials/design-words";
-import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
+import { isRecord } from "../../../hosts/is-record";
+import { listIn, recordOf, textIn } from "../parts/remembered";
 import {
   firstKept,
   firstTrial,

@@ -1,4 +1,5 @@
-import { isRecord, listIn, recordOf, textIn } from "../parts/remembered";
+import { isRecord } from "../../../hosts/is-record";
+import { listIn, recordOf, textIn } from "../parts/remembered";
 import { isQuantity, type Quantity } from "./quantities";
 import { nothingKept, type CostLine, type Kept, type Scenario } from "./state";
 

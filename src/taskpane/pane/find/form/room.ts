@@ -1,4 +1,5 @@
 import { areaAddress, parseAddress, sheetAddress } from "../../../../hosts/address";
+import { areaFrom } from "../../../../hosts/area";
 import type { WorkbookHost } from "../../../../hosts/port";
 import type { Area } from "../../../../workbook/plan";
 import { words } from "../../../words";
@@ -17,14 +18,13 @@ export async function whyNoRoom(
   const place = parseAddress(selected);
   if (place?.sheet === undefined) return undefined;
   const { top, left } = place.area;
-  const area = { top, left, bottom: top + size.rows - 1, right: left + size.columns - 1 };
+  const first = { row: top, column: left };
+  const area = areaFrom(first, size);
   const own = ownInput(place.sheet, area, entries);
   if (own !== undefined) return say.ownInput(areaAddress(area), own);
   if (!fillsSeveral(size)) return undefined;
   const taken = await firstTaken(host, place.sheet, area);
-  return taken === undefined
-    ? undefined
-    : say.noRoom(size.rows, size.columns, areaAddress({ ...area, bottom: top, right: left }), taken);
+  return taken === undefined ? undefined : say.noRoom(size.rows, size.columns, areaAddress(areaFrom(first)), taken);
 }
 
 /** The argument whose own cells the answer would cover: it would then wait for itself. */
