@@ -1,6 +1,6 @@
 import type { Area } from "../workbook/plan";
 import { columnLetters, fixedAddress, sheetPrefix } from "../workbook/write/address";
-import type { CellAt } from "./area";
+import type { CellAt } from "../workbook/area";
 
 /** "B7". */
 export function cellAddress({ row, column }: CellAt): string {

@@ -1,5 +1,5 @@
 import type { Area } from "../workbook/plan";
-import type { CellAt } from "./area";
+import type { CellAt } from "../workbook/area";
 
 type GrowingArea = { -readonly [side in keyof Area]: Area[side] };
 

@@ -1,5 +1,5 @@
 import { parseAddress, type SheetArea } from "./address";
-import { areaFrom } from "./area";
+import { areaFrom } from "../workbook/area";
 import { HostError, type WrittenBlock } from "./port";
 import { hostWords } from "./words";
 

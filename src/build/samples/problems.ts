@@ -1,7 +1,7 @@
 import { isCellError, type CellError } from "../../functions/frame/cell";
 import type { CalculatedWorkbook } from "../../hosts/calculated-workbook";
 import { cellAddress } from "../../hosts/address";
-import { areaFrom, cellsOf } from "../../hosts/area";
+import { areaFrom, cellsOf } from "../../workbook/area";
 import { isFormula } from "../../hosts/xlsx/cells";
 import type { CellPlan, FormulaPlan, SheetPlan, WorkbookPlan } from "../../workbook/plan";
 

@@ -1,7 +1,7 @@
 import type { IRange, Worksheet } from "@univerjs/core";
 import { SetSelectionsOperation } from "@univerjs/sheets";
 import { cellAddress, sheetAddress } from "../address";
-import { areaFrom, rowsOf, sizeOf } from "../area";
+import { areaFrom, rowsOf, sizeOf } from "../../workbook/area";
 import { isCellError } from "../../functions/frame/cell";
 import type { WorkbookReading } from "../../workbook/findings";
 import type { Area, WorkbookPlan } from "../../workbook/plan";

@@ -7,7 +7,7 @@ export interface RememberedError {
 }
 
 /** A cell by engine ids, rows and columns from 0. */
-export interface CellPlace {
+export interface EngineCell {
   readonly workbookId: string;
   readonly sheetId: string;
   readonly row: number;
@@ -37,7 +37,7 @@ export class MessageBook {
   }
 
   /** A function in the formula of this cell was called and returned these errors, none if all went well. */
-  remember(formulaCell: CellPlace, errors: readonly RememberedError[]): void {
+  remember(formulaCell: EngineCell, errors: readonly RememberedError[]): void {
     const page = this.pageOf(formulaCell);
     for (const error of errors) {
       page.errors.push(error);
@@ -50,7 +50,7 @@ export class MessageBook {
   }
 
   /** The sentence behind an error that a cell shows; a function inside a larger formula speaks for the whole. */
-  messageAt(cell: CellPlace, code: string): string | undefined {
+  messageAt(cell: EngineCell, code: string): string | undefined {
     const own = this.byFormula.get(keyOf(cell))?.errors ?? [];
     const exact = own.find((error) => error.code === code && error.rowOffset === 0 && error.columnOffset === 0);
     const nested = exact ?? own.find((error) => error.code === code);
@@ -66,7 +66,7 @@ export class MessageBook {
     }
   }
 
-  private pageOf(cell: CellPlace): Page {
+  private pageOf(cell: EngineCell): Page {
     const key = keyOf(cell);
     const known = this.byFormula.get(key);
     if (known?.calculation === this.calculation) return known;
@@ -77,6 +77,6 @@ export class MessageBook {
   }
 }
 
-function keyOf({ workbookId, sheetId, row, column }: CellPlace): string {
+function keyOf({ workbookId, sheetId, row, column }: EngineCell): string {
   return `${workbookId}!${sheetId}!${row},${column}`;
 }

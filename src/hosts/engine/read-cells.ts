@@ -9,7 +9,7 @@ import {
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { isCellError } from "../../functions/frame/cell";
 import { namespace } from "../../functions/frame/formula-text";
-import type { AreaSize } from "../area";
+import type { AreaSize } from "../../workbook/area";
 import { CalculatedCells, type CalculatedValue } from "../calculated-workbook";
 import type { HostValue } from "../port";
 import { isErrorCode } from "./engine-cells";

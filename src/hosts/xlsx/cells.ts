@@ -4,7 +4,7 @@ import type { CellPlan, FormulaPlan, SheetPlan } from "../../workbook/plan";
 import type { CalculatedValue, CalculatedWorkbook } from "../calculated-workbook";
 import { cellStyle } from "./cell-styles";
 import { areaAddress, quotedSheet } from "../address";
-import { areaFrom, cellsOf, type CellAt } from "../area";
+import { areaFrom, cellsOf, type CellAt } from "../../workbook/area";
 import { cellText } from "./parts/package-parts";
 import { maySpill } from "./formulas/spills";
 import { storedFormula } from "./formulas/stored-formula";

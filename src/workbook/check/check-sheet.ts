@@ -1,3 +1,4 @@
+import { areaFrom } from "../area";
 import type { Area, SheetPlan } from "../plan";
 import { repeated } from "./check-names";
 
@@ -8,7 +9,7 @@ export function checkSheet(sheet: SheetPlan): string[] {
     ...sheet.tables.map(({ area }) => area),
     ...sheet.validations.map(({ area }) => area),
     ...sheet.rules.map(({ area }) => area),
-    ...sheet.notes.map(({ row, column }) => ({ top: row, bottom: row, left: column, right: column })),
+    ...sheet.notes.map((note) => areaFrom(note)),
   ].filter((area) => !isInside(area, used));
   return [
     ...repeated(sheet.cells.map(({ row, column }) => `row ${row + 1}, column ${column + 1}`)).map(

@@ -1,4 +1,4 @@
-import type { CellPlace } from "./reading/workbook-reading";
+import type { CellPlace } from "../area";
 
 /** Something in a workbook that is missing or doubtful, as plain facts; the pane words it. */
 export type Finding =

@@ -3,7 +3,8 @@ import { extractants, guides, type Guide, type NeedNutrient } from "../../refere
 import { wordGiven, type CallReading } from "./reading/call-reading";
 import type { ForeignExtraction } from "./finding";
 import { namedCell, namedPlace } from "./reading/named-cell";
-import type { CellPlace, WorkbookReading } from "./reading/workbook-reading";
+import type { CellPlace } from "../area";
+import type { WorkbookReading } from "./reading/workbook-reading";
 
 /** Functions that read a test against a guide, with what they read; TESTRATING names it in an argument. */
 export const guideCalls: Readonly<Record<string, NeedNutrient | undefined>> = {

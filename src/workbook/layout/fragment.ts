@@ -67,10 +67,6 @@ export function fragment(parts: Partial<Fragment> & Pick<Fragment, "end">): Frag
   };
 }
 
-export function cellArea(row: number, column: number): Area {
-  return { top: row, left: column, bottom: row, right: column };
-}
-
 /** The heading above a block, when it has one, and the row where the block proper starts. */
 export function heading(title: string | undefined, top: number): { cells: DraftCell[]; start: number } {
   if (title === undefined) return { cells: [], start: top };

@@ -1,8 +1,9 @@
+import { areaFrom } from "../area";
 import { placeKey } from "../formula/reference";
 import type { EntriesBlock, Entry } from "../model/block";
 import type { ModelCell } from "../model/cell";
 import { wordsOf } from "../names/words-of";
-import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 import { computedCell, inputCell } from "./value-cells";
 
 const valueColumn = 1;
@@ -10,7 +11,7 @@ const valueColumn = 1;
 /** Label, value, unit and a word about it, one line an entry. */
 export function layEntries(block: EntriesBlock, { top, names }: Ground): Fragment {
   const { cells: head, start } = heading(block.title, top);
-  const at = (index: number) => cellArea(start + index, valueColumn);
+  const at = (index: number) => areaFrom({ row: start + index, column: valueColumn });
   return fragment({
     cells: [...head, ...block.entries.flatMap((entry, index) => lineOf(entry, start + index))],
     places: block.entries.map((entry, index) => [placeKey(block.key, entry.key), at(index)] as const),

@@ -1,6 +1,7 @@
+import { areaFrom } from "../area";
 import { placeKey } from "../formula/reference";
 import type { MatrixBlock, MatrixRow } from "../model/block";
-import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 import { computedCell, inputCell } from "./value-cells";
 
 const firstColumn = 2;
@@ -24,13 +25,14 @@ export function layMatrix(block: MatrixBlock, { top }: Ground): Fragment {
     places: [
       [placeKey(block.key, "heads"), { top: start, bottom: start, left: firstColumn, right: last }],
       ...block.columns.map(
-        ({ key }, column) => [placeKey(block.key, "head", key), cellArea(start, firstColumn + column)] as const,
+        ({ key }, column) =>
+          [placeKey(block.key, "head", key), areaFrom({ row: start, column: firstColumn + column })] as const,
       ),
       ...block.rows.flatMap((row, index) => [
         [placeKey(block.key, row.key), rowArea(index)] as const,
         ...block.columns.map(
           ({ key }, column) =>
-            [placeKey(block.key, row.key, key), cellArea(rowAt(index), firstColumn + column)] as const,
+            [placeKey(block.key, row.key, key), areaFrom({ row: rowAt(index), column: firstColumn + column })] as const,
         ),
       ]),
     ],

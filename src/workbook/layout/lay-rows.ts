@@ -1,5 +1,6 @@
+import { areaFrom } from "../area";
 import type { RowsBlock } from "../model/block";
-import { cellArea, fragment, heading, type Fragment, type Ground } from "./fragment";
+import { fragment, heading, type Fragment, type Ground } from "./fragment";
 import type { Area } from "../plan";
 
 /** Cells as the model lists them. */
@@ -9,7 +10,7 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
     row.flatMap((cell, across) => (cell === null ? [] : [{ cell, row: start + down, column: across }])),
   );
   const places = placed.flatMap(({ cell: { key }, row, column }) =>
-    key === undefined ? [] : [[key, cellArea(row, column)] as const],
+    key === undefined ? [] : [[key, areaFrom({ row, column })] as const],
   );
   const byKey = new Map<string, Area>(places);
   const between = (from: string, to: string): Area[] => {
@@ -23,10 +24,10 @@ export function layRows(block: RowsBlock, { top }: Ground): Fragment {
       ...(block.ranges ?? []).flatMap(({ key, from, to }) => between(from, to).map((area) => [key, area] as const)),
     ],
     names: placed.flatMap(({ cell: { named }, row, column }) =>
-      named === undefined ? [] : [{ ...named, area: cellArea(row, column) }],
+      named === undefined ? [] : [{ ...named, area: areaFrom({ row, column }) }],
     ),
     validations: placed.flatMap(({ cell: { allow }, row, column }) =>
-      allow === undefined ? [] : [{ area: cellArea(row, column), allow }],
+      allow === undefined ? [] : [{ area: areaFrom({ row, column }), allow }],
     ),
     rules: (block.rules ?? []).flatMap(({ from, to, rule }) => between(from, to).map((area) => ({ area, rule }))),
     heights: Object.entries(block.heights ?? {}).map(([row, height]) => [start + Number(row), height] as const),

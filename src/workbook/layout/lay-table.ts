@@ -1,9 +1,10 @@
+import { areaFrom } from "../area";
 import { placeKey } from "../formula/reference";
 import type { ModelCell } from "../model/cell";
 import type { Column, TableBlock } from "../model/table";
 import type { Area } from "../plan";
 import { brokenLines } from "./broken-lines";
-import { cellArea, fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
+import { fragment, heading, type DraftCell, type Fragment, type Ground } from "./fragment";
 import { computedCell, inputCell } from "./value-cells";
 
 /**
@@ -41,11 +42,11 @@ function body({ rows }: TableBlock, headerRow: number, column: number): Area {
 /** Columns by key, figures over all rows by key and "whole", and the header that row numbers are counted from. */
 function tablePlaces(block: TableBlock, start: number, headerRow: number): Fragment["places"] {
   const columns = block.columns.flatMap(({ key, column }, index) => {
-    const whole = [placeKey(block.table, key, "whole"), cellArea(start, index)] as const;
+    const whole = [placeKey(block.table, key, "whole"), areaFrom({ row: start, column: index })] as const;
     const all = [placeKey(block.table, key), body(block, headerRow, index)] as const;
     return column.whole === undefined ? [all] : [all, whole];
   });
-  return [[placeKey(block.table, "header"), cellArea(headerRow, 0)], ...columns];
+  return [[placeKey(block.table, "header"), areaFrom({ row: headerRow, column: 0 })], ...columns];
 }
 
 function columnExtras(block: TableBlock, headerRow: number): Pick<Fragment, "validations" | "rules" | "notes"> {

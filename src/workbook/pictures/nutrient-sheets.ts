@@ -1,3 +1,4 @@
+import type { CellPlace } from "../area";
 import { formula } from "../formula/expression";
 import { place } from "../formula/reference";
 import type { PlacedCell, RowsBlock } from "../model/block";
@@ -5,7 +6,7 @@ import { formats } from "../model/cell";
 import { headRow } from "../model/rows";
 import { chartColors } from "../starters/chart-colors";
 import { evenWithinLbPerAc, meaning } from "../starters/farm-plan/soil/ledger-sheet";
-import type { CellAt, DriftPicture, LedgerPicture, Trade } from "./picture";
+import type { DriftPicture, LedgerPicture, Trade } from "./picture";
 import { chartWithWords, outside, type PictureSheet } from "./picture-sheet";
 
 const elements: Readonly<Record<Trade, string>> = { potash: "Potassium", phosphate: "Phosphorus" };
@@ -115,7 +116,7 @@ function driftRows(rows: DriftPicture["rows"]): RowsBlock {
 }
 
 /** A cell that shows what another one shows. */
-function followed(cell: CellAt, format: string): PlacedCell {
+function followed(cell: CellPlace, format: string): PlacedCell {
   const content = formula`${outside(cell)}`;
   return format === "words" ? { content, style: "computedText" } : { content, style: "computed", format };
 }

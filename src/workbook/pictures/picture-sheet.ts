@@ -3,7 +3,7 @@ import type { Block, ChartModel } from "../model/block";
 import { remarks } from "../model/paragraphs";
 import type { SheetModel } from "../model/workbook-model";
 import { tabColors } from "../starters/tab-colors";
-import type { CellAt } from "./picture";
+import { areaFrom, type CellPlace } from "../area";
 
 /** What the sheets of all pictures have in common is added by sheetOf. */
 export interface PictureSheet {
@@ -39,6 +39,6 @@ export function chartWithWords(chart: ChartModel, rows: number): readonly Block[
   return [{ kind: "charts", rows, charts: [chart] }, remarks(chart.alt)];
 }
 
-export function outside({ sheet, row, column }: CellAt): Reference {
-  return { to: "outside", sheet, area: { top: row, left: column, bottom: row, right: column } };
+export function outside(place: CellPlace): Reference {
+  return { to: "outside", sheet: place.sheet, area: areaFrom(place) };
 }

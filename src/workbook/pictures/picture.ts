@@ -1,11 +1,5 @@
+import type { CellPlace } from "../area";
 import type { TrialDesign } from "../../core/trials/trial-layout";
-
-/** A cell of the workbook that a picture goes into. */
-export interface CellAt {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
 
 /** What the pane has drawn, with the cells its numbers come from. */
 export type Picture = LedgerPicture | DriftPicture | GridPicture | TornadoPicture | PairsPicture | BlocksPicture;
@@ -16,7 +10,7 @@ export type Trade = "potash" | "phosphate";
 export interface LedgerPicture {
   readonly kind: "ledger";
   readonly trade: Trade;
-  readonly rows: readonly { readonly field: CellAt; readonly perYear: CellAt }[];
+  readonly rows: readonly { readonly field: CellPlace; readonly perYear: CellPlace }[];
 }
 
 /** Where the soil test is heading, field by field. */
@@ -24,10 +18,10 @@ export interface DriftPicture {
   readonly kind: "drift";
   readonly trade: Trade;
   readonly rows: readonly {
-    readonly field: CellAt;
-    readonly now: CellAt;
-    readonly byPlan: CellAt;
-    readonly nothingOn: CellAt;
+    readonly field: CellPlace;
+    readonly now: CellPlace;
+    readonly byPlan: CellPlace;
+    readonly nothingOn: CellPlace;
   }[];
 }
 
@@ -35,7 +29,7 @@ export const triedFigures = ["yield", "price", "cost", "perBushel", "other"] as 
 export type TriedFigure = (typeof triedFigures)[number];
 
 /** One number of an acre: the cell it follows, or a number of its own. */
-export type Tried = { readonly follows: CellAt } | { readonly value: number };
+export type Tried = { readonly follows: CellPlace } | { readonly value: number };
 export type TriedAcre = Readonly<Record<TriedFigure, Tried>>;
 
 /** Profit of an acre at other yields and prices. */

@@ -1,7 +1,7 @@
 import { BooleanNumber, CellValueType, generateRandomId, type ICellData, type Worksheet } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { areaAddress, sheetAddress } from "../../address";
-import { areaFrom, cellsOf } from "../../area";
+import { areaFrom, cellsOf } from "../../../workbook/area";
 import type { CellReader } from "../../engine/read-cells";
 import { formatOf } from "../../text-format";
 import { HostError, type MayReplace, type WrittenBlock, type WrittenCell } from "../../port";

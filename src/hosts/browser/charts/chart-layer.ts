@@ -1,5 +1,5 @@
 import type { ChartPlan, ChartRange } from "../../../workbook/plan";
-import { cellsOf, sizeOf } from "../../area";
+import { cellsOf, sizeOf } from "../../../workbook/area";
 import { chartSvg, type ChartSize } from "../../chart/chart-svg";
 import type { CellReader } from "../../engine/read-cells";
 import type { HostValue } from "../../port";

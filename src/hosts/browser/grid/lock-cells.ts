@@ -1,6 +1,6 @@
 import type { FWorksheet } from "@univerjs/sheets/facade";
 import type { StyleName } from "../../../workbook/plan";
-import { sizeOf, type CellAt } from "../../area";
+import { sizeOf, type CellAt } from "../../../workbook/area";
 import { rectanglesOf } from "../../rectangles";
 import type { OpenWorkbook } from "../open-workbook";
 import { memoryOf } from "../data/page-memory";

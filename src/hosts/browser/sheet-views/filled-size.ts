@@ -1,5 +1,5 @@
 import type { Worksheet } from "@univerjs/core";
-import type { AreaSize } from "../../area";
+import type { AreaSize } from "../../../workbook/area";
 import type { CellReader } from "../../engine/read-cells";
 
 /** Rows and columns up to the last cell that shows something. */

@@ -1,7 +1,7 @@
 import type { NameReading, SheetReading, TableReading, WorkbookReading } from "../../../workbook/findings";
 import type { Area } from "../../../workbook/plan";
 import { areaAddress, parseSheetAddress } from "../../address";
-import { areaFrom, sizeOf } from "../../area";
+import { areaFrom, sizeOf } from "../../../workbook/area";
 import type { HostValue } from "../../port";
 import { withBlanks } from "./read-range";
 import { runExcel } from "../run-excel";

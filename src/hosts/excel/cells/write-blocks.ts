@@ -1,6 +1,6 @@
 import type { MayReplace, WrittenBlock } from "../../port";
 import { areaAddress, sheetAddress } from "../../address";
-import { areaFrom } from "../../area";
+import { areaFrom } from "../../../workbook/area";
 import { inTheWay, writtenArea } from "../../written-area";
 import { hostErrorFrom } from "../describe-failure";
 import { formerOf, putBack, type Former } from "./put-back";

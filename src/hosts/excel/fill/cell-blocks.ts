@@ -1,5 +1,5 @@
 import type { Area, CellPlan, SheetPlan } from "../../../workbook/plan";
-import { cellsOf, sizeOf } from "../../area";
+import { cellsOf, sizeOf } from "../../../workbook/area";
 import { writtenOf, type Written } from "../written-content";
 
 /** A rectangle of cells written at once. */

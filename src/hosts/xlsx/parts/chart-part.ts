@@ -1,7 +1,7 @@
 import { isCellError } from "../../../functions/frame/cell";
 import type { ChartPlan, ChartRange, SheetPlan, WorkbookPlan } from "../../../workbook/plan";
 import { borderColor } from "../../../workbook/styles";
-import { cellsOf } from "../../area";
+import { cellsOf } from "../../../workbook/area";
 import type { CalculatedValue, CalculatedWorkbook } from "../../calculated-workbook";
 import { isFormula, keyOf } from "../cells";
 import { hex } from "../cell-styles";

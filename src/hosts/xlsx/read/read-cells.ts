@@ -1,7 +1,7 @@
 import type { Cell, Sheet } from "hucre/xlsx";
 import type { CellPlan, FormulaPlan, NotePlan } from "../../../workbook/plan";
 import { parseAddress } from "../../address";
-import { cellsOf, sizeOf, type CellAt } from "../../area";
+import { cellsOf, sizeOf, type CellAt } from "../../../workbook/area";
 import { textFormat } from "../../text-format";
 import { keyOf } from "../cells";
 import { lookOf } from "./look-of";

@@ -1,7 +1,8 @@
 import type { RawArgument } from "../../../functions/frame/cell";
 import { ArrivedError } from "../../../functions/frame/arguments";
 import { HostError } from "../../../hosts/port";
-import { callsToRead, type CallReading, type CellPlace, type WorkbookReading } from "../../../workbook/findings";
+import type { CellPlace } from "../../../workbook/area";
+import { callsToRead, type CallReading, type WorkbookReading } from "../../../workbook/findings";
 import { cellsWhere, isFormula } from "../../../workbook/findings/reading/sheet-cells";
 import { argumentValue } from "../formula/argument-value";
 import { CannotShow } from "../formula/cannot-show";

@@ -1,5 +1,6 @@
 import type { WrittenBlock, WrittenCell } from "../../../hosts/port";
-import type { CellContent, CellPlace } from "../../../workbook/findings";
+import type { CellPlace } from "../../../workbook/area";
+import type { CellContent } from "../../../workbook/findings";
 import { isFormula } from "../../../workbook/findings/reading/sheet-cells";
 import { addressOf } from "./snapshot";
 

@@ -1,6 +1,7 @@
 import { areaAddress } from "../../../hosts/address";
 import { HostError, type WorkbookHost } from "../../../hosts/port";
-import type { CellPlace, Finding, WorkbookReading } from "../../../workbook/findings";
+import type { CellPlace } from "../../../workbook/area";
+import type { Finding, WorkbookReading } from "../../../workbook/findings";
 import { valueAt } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { blocksOfCells, runsOfCells, type CellToWrite } from "./cells-to-write";

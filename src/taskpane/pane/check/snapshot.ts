@@ -1,8 +1,8 @@
 import { areaAddress, parseAddress, parseTableColumn, sheetAddress } from "../../../hosts/address";
-import { areaFrom, rowsOf, type CellAt } from "../../../hosts/area";
+import { areaFrom, rowsOf, type CellAt, type CellPlace } from "../../../workbook/area";
 import { HostError, type HostRange, type TakenNames } from "../../../hosts/port";
 import { contentAt, valueAt, wordsAt } from "../../../workbook/findings/reading/sheet-cells";
-import { cellKey, type CellPlace, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
+import { cellKey, type SheetReading, type WorkbookReading } from "../../../workbook/findings";
 import type { Area } from "../../../workbook/plan";
 import { words } from "../../words";
 import type { ReadingHost } from "../formula/references";

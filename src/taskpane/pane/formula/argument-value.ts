@@ -11,7 +11,7 @@ import {
 import { isCellError, type RawArgument } from "../../../functions/frame/cell";
 import { runFunction } from "../../../functions/frame/run";
 import { parseAddress, sheetAddress } from "../../../hosts/address";
-import { areaFrom } from "../../../hosts/area";
+import { areaFrom } from "../../../workbook/area";
 import { isFormula } from "../../../workbook/findings/reading/sheet-cells";
 import { words } from "../../words";
 import { CannotShow } from "./cannot-show";

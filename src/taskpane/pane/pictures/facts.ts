@@ -1,8 +1,8 @@
 import { parseAddress } from "../../../hosts/address";
+import type { CellPlace } from "../../../workbook/area";
 import {
   triedFigures,
   type BlocksPicture,
-  type CellAt,
   type PairsPicture,
   type Picture,
   type Tried,
@@ -69,7 +69,7 @@ export function driftPicture({ trade, drifts }: LedgerReading): Picture | undefi
 }
 
 /** The cell of an address with its sheet. */
-function cellAt(address: string): CellAt | undefined {
+function cellAt(address: string): CellPlace | undefined {
   const place = parseAddress(address);
   if (place?.sheet === undefined) return undefined;
   return { sheet: place.sheet, row: place.area.top, column: place.area.left };

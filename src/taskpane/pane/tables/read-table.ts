@@ -1,5 +1,5 @@
 import { parseAddress, sheetAddress } from "../../../hosts/address";
-import { areaFrom } from "../../../hosts/area";
+import { areaFrom } from "../../../workbook/area";
 import type { HostValue, WorkbookHost } from "../../../hosts/port";
 import type { Area } from "../../../workbook/plan";
 import { entriesOf, type Headers } from "../../../workbook/model/table";

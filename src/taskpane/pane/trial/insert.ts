@@ -1,5 +1,5 @@
 import { areaAddress, parseAddress, sheetAddress } from "../../../hosts/address";
-import { areaFrom } from "../../../hosts/area";
+import { areaFrom } from "../../../workbook/area";
 import { HostError, type WrittenBlock, type WrittenCell } from "../../../hosts/port";
 import { arrayLiteral, literal, namespace } from "../../../functions/frame/formula-text";
 import { trialBlocks } from "../../../functions/trials/trial-blocks";

@@ -1,5 +1,5 @@
 import { isMatrix, type CellIn, type RawArgument } from "../../../functions/frame/cell";
-import type { CellPlace } from "./workbook-reading";
+import type { CellPlace } from "../../area";
 
 /** A call of one of our functions in a cell, with what its arguments were worth when the workbook was read. */
 export interface CallReading {

@@ -1,5 +1,6 @@
 import { valueAt } from "./sheet-cells";
-import type { CellPlace, ShownValue, WorkbookReading } from "./workbook-reading";
+import type { CellPlace } from "../../area";
+import type { ShownValue, WorkbookReading } from "./workbook-reading";
 
 /** Where a name leads. A number behind the name counts as the same name: a second starter in one workbook has it. */
 export function namedPlace({ names }: WorkbookReading, name: string): CellPlace | undefined {

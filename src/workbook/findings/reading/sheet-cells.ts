@@ -1,4 +1,5 @@
-import type { CellContent, CellPlace, SheetReading, ShownValue } from "./workbook-reading";
+import type { CellPlace } from "../../area";
+import type { CellContent, SheetReading, ShownValue } from "./workbook-reading";
 
 export interface ReadCell extends CellPlace {
   readonly content: CellContent;

@@ -40,13 +40,6 @@ export interface NameReading {
   readonly area: Area;
 }
 
-/** One cell of a workbook; rows and columns from 0. */
-export interface CellPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
 /** Key of a cell on its sheet. */
 export function cellKey(row: number, column: number): string {
   return `${row},${column}`;

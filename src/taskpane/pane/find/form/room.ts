@@ -1,5 +1,5 @@
 import { areaAddress, parseAddress, sheetAddress } from "../../../../hosts/address";
-import { areaFrom } from "../../../../hosts/area";
+import { areaFrom } from "../../../../workbook/area";
 import type { WorkbookHost } from "../../../../hosts/port";
 import type { Area } from "../../../../workbook/plan";
 import { words } from "../../../words";

@@ -1,9 +1,14 @@
-import type { Area } from "../workbook/plan";
+import type { Area } from "./plan";
 
-/** A cell on its sheet, rows and columns counted from 0. */
+/** A cell of a sheet; rows and columns from 0. */
 export interface CellAt {
   readonly row: number;
   readonly column: number;
+}
+
+/** A cell of a workbook. */
+export interface CellPlace extends CellAt {
+  readonly sheet: string;
 }
 
 export interface AreaSize {
