@@ -1,5 +1,5 @@
 import { refuseTaken } from "../../src/hosts/refuse-taken";
-import { plan, sheet } from "./small-plan";
+import { plan, sheet } from "./plan-parts";
 
 const wanted = plan(
   [sheet("Fields", [], { tables: [{ name: "Soil", area: { top: 0, left: 0, bottom: 2, right: 1 }, totals: false }] })],

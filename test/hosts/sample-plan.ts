@@ -1,5 +1,5 @@
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../src/workbook/plan";
-import { formula, plan, sheet } from "./small-plan";
+import { cell, formula, plan, sheet } from "./plan-parts";
 
 /** Three invented fields with every kind of thing a plan may hold. */
 export function samplePlan(): WorkbookPlan {
@@ -18,16 +18,16 @@ const fields = [
 
 function fieldsSheet(): SheetPlan {
   const top: CellPlan[] = [
-    { row: 0, column: 0, content: "What each field brings in", style: "title" },
-    { row: 1, column: 0, content: "Change the shaded cells; the rest follows.", style: "answers" },
+    cell(0, 0, "What each field brings in", "title"),
+    cell(1, 0, "Change the shaded cells; the rest follows.", "answers"),
     { row: 1, column: 4, content: "Prices", style: "link", link: "Price list" },
   ];
   const head = heads.map((content, column): CellPlan => ({ row: 2, column, content, style: "head" }));
   const rows = fields.flatMap(([field, acres, yieldBuPerAc, crop], index): CellPlan[] => [
-    { row: 3 + index, column: 0, content: field, style: "inputText" },
-    { row: 3 + index, column: 1, content: acres, style: "input", format: "#,##0" },
-    { row: 3 + index, column: 2, content: yieldBuPerAc, style: "input", format: "#,##0.0" },
-    { row: 3 + index, column: 3, content: crop, style: "inputText" },
+    cell(3 + index, 0, field, "inputText"),
+    cell(3 + index, 1, acres, "input", "#,##0"),
+    cell(3 + index, 2, yieldBuPerAc, "input", "#,##0.0"),
+    cell(3 + index, 3, crop, "inputText"),
     {
       row: 3 + index,
       column: 4,
@@ -44,14 +44,14 @@ function fieldsSheet(): SheetPlan {
     },
   ]);
   const totals: CellPlan[] = [
-    { row: 6, column: 0, content: "Total", style: "totalText" },
-    { row: 6, column: 1, content: formula("=SUM(B4:B6)"), style: "total", format: "#,##0" },
+    cell(6, 0, "Total", "totalText"),
+    cell(6, 1, formula("=SUM(B4:B6)"), "total", "#,##0"),
     ...[2, 3].map((column): CellPlan => ({ row: 6, column, style: "totalText" })),
-    { row: 6, column: 4, content: formula("=SUM(E4:E6)"), style: "total", format: "#,##0" },
-    { row: 6, column: 5, content: formula("=SUM(F4:F6)"), style: "total", format: "$#,##0" },
+    cell(6, 4, formula("=SUM(E4:E6)"), "total", "#,##0"),
+    cell(6, 5, formula("=SUM(F4:F6)"), "total", "$#,##0"),
   ];
   const spill: CellPlan[] = [
-    { row: 8, column: 0, content: "Largest first", style: "section" },
+    cell(8, 0, "Largest first", "section"),
     {
       row: 9,
       column: 0,
@@ -111,11 +111,11 @@ function fieldsSheet(): SheetPlan {
 
 function pricesSheet(): SheetPlan {
   const rows: CellPlan[] = [
-    { row: 0, column: 0, content: "Prices to plan with", style: "title" },
-    { row: 2, column: 0, content: "Corn, $/bu", style: "label" },
-    { row: 2, column: 1, content: 4, style: "input", format: "$#,##0.00" },
-    { row: 3, column: 0, content: "Soybean, $/bu", style: "label" },
-    { row: 3, column: 1, content: 10, style: "input", format: "$#,##0.00" },
+    cell(0, 0, "Prices to plan with", "title"),
+    cell(2, 0, "Corn, $/bu", "label"),
+    cell(2, 1, 4, "input", "$#,##0.00"),
+    cell(3, 0, "Soybean, $/bu", "label"),
+    cell(3, 1, 10, "input", "$#,##0.00"),
   ];
   return sheet("Price list", rows, { columnWidths: [22, 12] });
 }

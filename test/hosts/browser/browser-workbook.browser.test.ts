@@ -5,7 +5,7 @@ import { colorAt } from "../../browser/color-at";
 import { openGrid } from "../../browser/open-grid";
 import { serveBuiltPages, until, type BuiltPages, type OpenedPage } from "../../browser/page";
 import { samplePlan } from "../sample-plan";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 
 jest.setTimeout(60_000);
 

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { serveBuiltPages, until, type BuiltPages } from "../../browser/page";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 
 jest.setTimeout(90_000);
 

@@ -1,5 +1,6 @@
 import { calculate } from "../../../src/hosts/engine";
-import { cell, formula, pairFunction, plan, poundsFunction, sheet } from "../small-plan";
+import { cell, formula, plan, sheet } from "../plan-parts";
+import { pairFunction, poundsFunction } from "./trial-functions";
 
 const functions = [poundsFunction, pairFunction];
 

@@ -1,6 +1,6 @@
 import { excelHost } from "../../../src/hosts/excel/excel-host";
 import type { FillProgress, WorkbookHost } from "../../../src/hosts/port";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 import { excelInTest } from "./excel-in-test";
 import type { MemoryWorkbook } from "./memory/memory-workbook";
 import { richPlan } from "./rich-plan";

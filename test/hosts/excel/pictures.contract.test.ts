@@ -2,7 +2,7 @@ import { readLedgers } from "../../../src/taskpane/pane/tables/ledgers";
 import { ledgerPicture } from "../../../src/taskpane/pane/pictures/facts";
 import type { Picture } from "../../../src/workbook/pictures/picture";
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 import { excelInTest } from "./excel-in-test";
 import type { MemoryWorkbook } from "./memory/memory-workbook";
 

@@ -1,5 +1,5 @@
 import type { WorkbookPlan } from "../../../src/workbook/plan";
-import { cell, formula, plan, sheet } from "../small-plan";
+import { cell, formula, plan, sheet } from "../plan-parts";
 
 const fields = sheet(
   "Fields",
@@ -15,12 +15,15 @@ const fields = sheet(
       ["Long Eighty", 78, "0-0-60"],
     ].flatMap(([name, acres, grade], index) => [
       cell(4 + index, 0, name, "inputText"),
-      { ...cell(4 + index, 1, acres, "input"), format: "#,##0" },
+      cell(4 + index, 1, acres, "input", "#,##0"),
       cell(4 + index, 2, grade, "inputText"),
-      {
-        ...cell(4 + index, 3, formula("=Fields[[#This Row],[Acres]]*'Prices list'!$B$2*Price_factor"), "computed"),
-        format: "$#,##0.00",
-      },
+      cell(
+        4 + index,
+        3,
+        formula("=Fields[[#This Row],[Acres]]*'Prices list'!$B$2*Price_factor"),
+        "computed",
+        "$#,##0.00",
+      ),
     ]),
     cell(6, 0, "All", "totalText"),
     cell(6, 1, formula("=SUM(Fields[Acres])"), "total"),

@@ -2,7 +2,7 @@ import { HostError } from "../../../src/hosts/port";
 import { makeSheets } from "../../../src/taskpane/pane/clients/make-clients";
 import { readClientList } from "../../../src/workbook/starters/client-list";
 import { clientRows, head } from "../../taskpane/clients/client-rows";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 import { excelInTest } from "./excel-in-test";
 import type { MemoryWorkbook } from "./memory/memory-workbook";
 import { isCleaningUp } from "./memory/request-processor";

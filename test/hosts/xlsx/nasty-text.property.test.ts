@@ -4,7 +4,7 @@ import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
 import { readXlsx } from "../../../src/hosts/xlsx/read/read-xlsx";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { WorkbookPlan } from "../../../src/workbook/plan";
-import { cell, formula, plan, sheet } from "../small-plan";
+import { cell, formula, plan, sheet } from "../plan-parts";
 import { nastyTexts } from "../../nasty-texts";
 import { OpenPackage } from "./open-package";
 

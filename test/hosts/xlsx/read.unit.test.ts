@@ -5,7 +5,7 @@ import { storedFormula } from "../../../src/hosts/xlsx/formulas/stored-formula";
 import { writeXlsx } from "../../../src/hosts/xlsx/write-xlsx";
 import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";
-import { cell, plan, sheet } from "../small-plan";
+import { cell, plan, sheet } from "../plan-parts";
 import { smallPlan, smallValues } from "./small-plan";
 
 const nothing = { valueAt: () => undefined };

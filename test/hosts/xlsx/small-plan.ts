@@ -1,19 +1,10 @@
 import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
-import type { CellPlan, SheetPlan, StyleName, WorkbookPlan } from "../../../src/workbook/plan";
+import type { SheetPlan, WorkbookPlan } from "../../../src/workbook/plan";
+import { cell } from "../plan-parts";
 
 /** A small invented plan with one of everything the writer knows, and what its formulas would show. */
 export const fieldsName = "Field list";
 const rule = { kind: "compare", when: "below", value: 0, look: "bad" } as const;
-
-function cell(row: number, column: number, content: CellPlan["content"], style: StyleName, format?: string): CellPlan {
-  return {
-    row,
-    column,
-    style,
-    ...(content === undefined ? {} : { content }),
-    ...(format === undefined ? {} : { format }),
-  };
-}
 
 const typed = [
   ["North eighty", "corn", 78.5, 205],

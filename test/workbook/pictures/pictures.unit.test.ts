@@ -7,7 +7,7 @@ import type { CellPlan, SheetPlan, WorkbookPlan } from "../../../src/workbook/pl
 import type { Picture, TriedAcre } from "../../../src/workbook/pictures/picture";
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";
 import { readingOfPlan } from "../findings/reading-of-plan";
-import { cell, plan, sheet } from "../../hosts/small-plan";
+import { cell, plan, sheet } from "../../hosts/plan-parts";
 
 const madeOn = "January 15, 2027";
 

@@ -96,8 +96,8 @@ describe("the page for landlord or lender", () => {
     expect(await signOf(plan)).toMatch(/^▲ .*: taken up\. /);
     const inBudget = typed(plan, [[["Practices", named, "In the budget now"], "yes"]]);
     expect(await signOf(inBudget)).toMatch(/^▲ .*: in the budget\. /);
-    // the second practice of the invented farm
-    const leftOut = retypedBelow(plan, "Stack", "Leave out", 2, "yes");
+    // the third practice of the invented farm
+    const leftOut = retypedBelow(plan, "Stack", "Leave out", 3, "yes");
     expect(await signOf(leftOut)).toMatch(/^● .*: not taken up\. /);
   });
 

@@ -11,7 +11,7 @@ import {
   withPlan,
 } from "../../../../src/hosts/browser/data/workbook-parts";
 import { samplePlan } from "../../sample-plan";
-import { cell, plan, sheet } from "../../small-plan";
+import { cell, plan, sheet } from "../../plan-parts";
 
 const own = () => withPlan(emptyWorkbook(), plan([sheet("Mine", [cell(0, 0, "kept")])]), false);
 const receipt = { starter: "trial", sheets: ["Fields", "Price list"], names: ["corn_price"] };

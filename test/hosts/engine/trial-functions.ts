@@ -1,33 +1,4 @@
-import { optional, quantity, worksheetFunction, line } from "../../src/functions/frame";
-import type { CellPlan, SheetPlan, StyleName, WorkbookPlan } from "../../src/workbook/plan";
-
-export function cell(row: number, column: number, content: CellPlan["content"], style: StyleName = "body"): CellPlan {
-  return { row, column, style, ...(content !== undefined && { content }) };
-}
-
-export function formula(text: string): { readonly formula: string } {
-  return { formula: text };
-}
-
-export function sheet(name: string, cells: readonly CellPlan[], rest: Partial<SheetPlan> = {}): SheetPlan {
-  return {
-    name,
-    columnWidths: [],
-    rowHeights: {},
-    cells,
-    tables: [],
-    validations: [],
-    rules: [],
-    charts: [],
-    notes: [],
-    print: { orientation: "portrait", fit: { wide: 1, tall: 0 }, footer: "" },
-    ...rest,
-  };
-}
-
-export function plan(sheets: readonly SheetPlan[], names: WorkbookPlan["names"] = []): WorkbookPlan {
-  return { starter: "trial", title: "Trial", sheets, names };
-}
+import { optional, quantity, worksheetFunction, line } from "../../../src/functions/frame";
 
 /** Pounds in a wagon: yield times a weight a bushel, 56 lb when left out. */
 export const poundsFunction = worksheetFunction({
