@@ -11,5 +11,5 @@ const missesOnce = {
 
 /** How sure a range shall be, in percent points, with what the trade usually takes. */
 export function confidence(usualPct: keyof typeof missesOnce) {
-  return optional(percent(limits.confidence, { says: "how sure the range shall be" }), usualPct, missesOnce[usualPct]);
+  return optional(percent(limits.confidence, { says: "how sure the range should be" }), usualPct, missesOnce[usualPct]);
 }

@@ -26,9 +26,9 @@ export const fact = (key: "confidence" | "price" | "cost") => place(`${factsKey}
 export function confidenceLine(pct: number): Entry {
   const says = "90 is usual for strips on a farm: the range is wrong once in ten.";
   return typedEntry(
-    { key: "confidence", label: "How sure the range shall be", unit: "%", format: formats.whole, says },
+    { key: "confidence", label: "Confidence of the range", unit: "%", format: formats.whole, says },
     pct,
-    within({ ...trialLimits.confidence, unit: "%" }, "How sure the range shall be"),
+    within({ ...trialLimits.confidence, unit: "%" }, "Confidence of the range"),
   );
 }
 

@@ -77,7 +77,7 @@ export const trial = {
   pasteNothing: "There is nothing to put in yet. Paste the column first.",
   take: "Take the selected cells",
   resultHead: "3. What came of it",
-  confidence: "How sure the range shall be",
+  confidence: "Confidence of the range",
   price: "Price of a bushel",
   priceHint: "Less hauling and drying. With a cost the chance to pay appears.",
   cost: (treatment: string) => `Cost of ${treatment}`,

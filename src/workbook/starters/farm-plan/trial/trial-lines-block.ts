@@ -102,13 +102,13 @@ function stripLines({ example }: Trial): Entry[] {
     typedEntry(
       {
         key: "confidence",
-        label: "How sure the range shall be",
+        label: "Confidence of the range",
         unit: "%",
         format: formats.whole,
         says: "90 is usual for strips on a farm: the range is wrong once in ten.",
       },
       90,
-      within({ ...limits.share, min: 50, max: 99 }, "How sure the range shall be"),
+      within({ ...limits.share, min: 50, max: 99 }, "Confidence of the range"),
     ),
   ];
 }
