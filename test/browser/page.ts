@@ -120,6 +120,8 @@ async function renewPage({ page, context, troubles, foreign }: OpenedPage, addre
 
 function answer(request: http.IncomingMessage, response: http.ServerResponse): void {
   const asked = new URL(request.url ?? "/", "http://localhost").pathname;
+  // Asked for by the browser itself beside a file that names no icon, late on a busy machine.
+  if (asked === "/favicon.ico") return void response.writeHead(204).end();
   const file = path.join(builtFolder, path.normalize(asked === "/" ? "/index.html" : asked));
   if (!file.startsWith(builtFolder) || !existsSync(file)) {
     response.writeHead(404).end();
