@@ -6,6 +6,7 @@ import { samplesReadme } from "../../../src/build/samples/readme";
 import { CalculatedCells } from "../../../src/hosts/calculated-workbook";
 import { starters } from "../../../src/workbook/starters";
 import { smallPlan, smallValues } from "../../hosts/xlsx/small-plan";
+import { retyped } from "../../workbook/retyped";
 
 function valuesWith(row: number, column: number, value: Parameters<CalculatedCells["set"]>[3]): CalculatedCells {
   const values = new CalculatedCells();
@@ -43,16 +44,9 @@ describe("problemsOf", () => {
   });
   it("lets a cell leave its point out of a chart, and no other error pass there", () => {
     const content = { formula: "=IF(B3>0,B3,NA())" };
-    const sheets = smallPlan.sheets.map((sheet) =>
-      sheet.name === "Answers"
-        ? {
-            ...sheet,
-            cells: sheet.cells.map((cell) => (cell.row === 5 && cell.column === 1 ? { ...cell, content } : cell)),
-          }
-        : sheet,
-    );
-    expect(problemsOf({ ...smallPlan, sheets }, valuesWith(5, 1, { code: "#N/A" }))).toEqual([]);
-    expect(problemsOf({ ...smallPlan, sheets }, valuesWith(5, 1, { code: "#REF!" }))).toHaveLength(1);
+    const plan = retyped(smallPlan, "Answers", { row: 5, column: 1 }, content);
+    expect(problemsOf(plan, valuesWith(5, 1, { code: "#N/A" }))).toEqual([]);
+    expect(problemsOf(plan, valuesWith(5, 1, { code: "#REF!" }))).toHaveLength(1);
   });
   it("names a formula that shows nothing", () => {
     const problems = problemsOf(smallPlan, new CalculatedCells());

@@ -5,6 +5,8 @@ import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { starters } from "../../../src/workbook/starters";
 import { clientListPlan } from "../../../src/workbook/starters/client-list";
 import { nothingTaken } from "../../../src/workbook/taken-names";
+import { retyped } from "../retyped";
+import { headOf } from "../starters/practice-cells";
 import { emptied, planOf, typed } from "../starters/shown-sheet";
 import { readingOfPlan } from "./reading-of-plan";
 
@@ -43,13 +45,8 @@ it.each([
 
 /** The plan with a number over the formula in the first row of a computed column. */
 function typedOnFormula(plan: WorkbookPlan, sheetName: string, heading: string, content: number): WorkbookPlan {
-  const sheets = plan.sheets.map((sheet) => {
-    const head = sheet.cells.find((cell) => cell.style === "head" && cell.content === heading);
-    if (sheet.name !== sheetName || !head) return sheet;
-    const isIt = (row: number, column: number) => row === head.row + 1 && column === head.column;
-    return { ...sheet, cells: sheet.cells.map((cell) => (isIt(cell.row, cell.column) ? { ...cell, content } : cell)) };
-  });
-  return { ...plan, sheets };
+  const { row, column } = headOf(plan, sheetName, heading);
+  return retyped(plan, sheetName, { row: row + 1, column }, content);
 }
 
 it("a farm plan with a slip in four places is asked about those four", async () => {

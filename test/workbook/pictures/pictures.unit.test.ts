@@ -8,6 +8,7 @@ import type { Picture, TriedAcre } from "../../../src/workbook/pictures/picture"
 import { planPicture } from "../../../src/workbook/pictures/plan-picture";
 import { readingOfPlan } from "../findings/reading-of-plan";
 import { cell, plan, sheet } from "../../hosts/plan-parts";
+import { retyped } from "../retyped";
 
 const madeOn = "January 15, 2027";
 
@@ -154,10 +155,7 @@ async function show(picture: Picture, workbook: WorkbookPlan = own): Promise<Sho
 
 /** The workbook with another number on the acre. */
 function withAcre(row: number, value: number): WorkbookPlan {
-  const [first, ...others] = own.sheets;
-  if (!first) throw new Error("no acre");
-  const cells = first.cells.map((one) => (one.row === row && one.column === 1 ? { ...one, content: value } : one));
-  return { ...own, sheets: [{ ...first, cells }, ...others] };
+  return retyped(own, own.sheets[0]?.name ?? "", { row, column: 1 }, value);
 }
 
 describe.each(Object.entries(pictures))("the sheet of %s", (_kind, picture: Picture) => {

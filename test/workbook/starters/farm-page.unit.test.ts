@@ -1,5 +1,6 @@
 import type { WorkbookPlan } from "../../../src/workbook/plan";
-import { headOf, retyped, retypedBelow } from "./practice-cells";
+import { retyped } from "../retyped";
+import { headOf, retypedBelow } from "./practice-cells";
 import { planOf, show, typed, type ShownBook } from "./shown-sheet";
 
 const plan = planOf("farm-plan", { parts: ["practices", "page"] });

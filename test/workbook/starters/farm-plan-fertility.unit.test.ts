@@ -1,5 +1,6 @@
 import { guides } from "../../../src/reference/guides";
 import type { CellPlan, WorkbookPlan } from "../../../src/workbook/plan";
+import { retyped } from "../retyped";
 import { planOf, show, typed, type ShownBook } from "./shown-sheet";
 
 let book: ShownBook;
@@ -240,24 +241,17 @@ function rowsNamed(shown: ShownBook, sheet: string, label: string): number[] {
 /** The plan with another value typed beside the first cell that says this. */
 function typedBeside(plan: WorkbookPlan, name: string, label: string, value: string): WorkbookPlan {
   const row = cellsOf(plan, name).find(({ column, content }) => column === 0 && content === label)?.row;
-  return changed(plan, name, (cell) => (cell.row === row && cell.column === 1 ? { ...cell, content: value } : cell));
+  if (row === undefined) throw new Error(`no line ${label}`);
+  return retyped(plan, name, { row, column: 1 }, value);
 }
 
 /** The plan with another material chosen in the last place that holds this one. */
 function chosen(plan: WorkbookPlan, from: string, to: string): WorkbookPlan {
   const row = lastOf(cellsOf(plan, "Materials").flatMap(({ row: at, content }) => (content === from ? [at] : [])));
-  return changed(plan, "Materials", (cell) =>
-    cell.row === row && cell.column === 0 ? { ...cell, content: to } : cell,
-  );
+  if (row === undefined) throw new Error(`no material ${from}`);
+  return retyped(plan, "Materials", { row, column: 0 }, to);
 }
 
 function cellsOf(plan: WorkbookPlan, name: string): readonly CellPlan[] {
   return plan.sheets.find((sheet) => sheet.name === name)?.cells ?? [];
-}
-
-function changed(plan: WorkbookPlan, name: string, change: (cell: CellPlan) => CellPlan): WorkbookPlan {
-  const sheets = plan.sheets.map((sheet) =>
-    sheet.name === name ? { ...sheet, cells: sheet.cells.map(change) } : sheet,
-  );
-  return { ...plan, sheets };
 }

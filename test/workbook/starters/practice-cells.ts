@@ -1,4 +1,5 @@
 import type { CellPlan, WorkbookPlan } from "../../../src/workbook/plan";
+import { retyped } from "../retyped";
 import type { ShownBook } from "./shown-sheet";
 
 /** The heading of a table on a sheet. */
@@ -15,22 +16,6 @@ export function below(book: ShownBook, sheet: string, heading: string, label: st
   for (let row = head.row + 1; row <= head.row + 12; row++)
     if (book.at(sheet, row, 0) === label) return book.at(sheet, row, head.column);
   throw new Error(`no row "${label}" below ${heading}`);
-}
-
-/** The plan with another value in one cell; null empties it. */
-export function retyped(
-  plan: WorkbookPlan,
-  sheet: string,
-  spot: { readonly row: number; readonly column: number },
-  value: string | number | null,
-): WorkbookPlan {
-  const change = (cell: CellPlan): CellPlan => {
-    if (cell.row !== spot.row || cell.column !== spot.column) return cell;
-    const { row, column, style, format } = cell;
-    return { row, column, style, ...(format !== undefined && { format }), ...(value !== null && { content: value }) };
-  };
-  const sheets = plan.sheets.map((each) => (each.name === sheet ? { ...each, cells: each.cells.map(change) } : each));
-  return { ...plan, sheets };
 }
 
 /** The plan with another value beside a label. */

@@ -5,6 +5,7 @@ import type { CalculatedValue, CalculatedWorkbook } from "../../../src/hosts/cal
 import type { WorkbookPlan } from "../../../src/workbook/plan";
 import { defaultChoices, starters, type StarterChoices } from "../../../src/workbook/starters";
 import { makePlan } from "../../../src/workbook/starters/make-plan";
+import { retyped } from "../retyped";
 
 /** A calculated workbook, read the way a person finds a cell: by sheet, row and column heading. */
 export interface ShownBook {
@@ -77,24 +78,11 @@ export function typed(
   plan: WorkbookPlan,
   changes: readonly (readonly [spot: Spot, value: string | number | null])[],
 ): WorkbookPlan {
-  const sheets = plan.sheets.map((sheet) => {
-    const wanted = new Map(
-      changes
-        .filter(([[name]]) => name === sheet.name)
-        .map(([[, label, heading], value]) => {
-          const row = sheet.cells.find(({ column, content }) => column === 0 && content === label)?.row;
-          const column = sheet.cells.find(({ style, content }) => style === "head" && content === heading)?.column;
-          if (row === undefined || column === undefined) throw new Error(`no cell for ${label}, ${heading}`);
-          return [`${row},${column}`, value] as const;
-        }),
-    );
-    const cells = sheet.cells.map((cell) => {
-      const value = wanted.get(`${cell.row},${cell.column}`);
-      if (value === undefined) return cell;
-      const { row, column, style, format } = cell;
-      return { row, column, style, ...(format !== undefined && { format }), ...(value !== null && { content: value }) };
-    });
-    return { ...sheet, cells };
-  });
-  return { ...plan, sheets };
+  return changes.reduce((before, [[name, label, heading], value]) => {
+    const cells = before.sheets.find((sheet) => sheet.name === name)?.cells ?? [];
+    const row = cells.find(({ column, content }) => column === 0 && content === label)?.row;
+    const column = cells.find(({ style, content }) => style === "head" && content === heading)?.column;
+    if (row === undefined || column === undefined) throw new Error(`no cell for ${label}, ${heading}`);
+    return retyped(before, name, { row, column }, value);
+  }, plan);
 }

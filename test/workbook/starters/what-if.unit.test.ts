@@ -1,4 +1,5 @@
 import type { WorkbookPlan } from "../../../src/workbook/plan";
+import { retyped } from "../retyped";
 import { planOf, show } from "./shown-sheet";
 
 jest.setTimeout(60_000);
@@ -7,17 +8,7 @@ jest.setTimeout(60_000);
 function typed(plan: WorkbookPlan, name: string, value: number): WorkbookPlan {
   const place = plan.names.find((one) => one.name === name);
   if (!place) throw new Error(`no name ${name}`);
-  const sheets = plan.sheets.map((sheet) =>
-    sheet.name !== place.sheet
-      ? sheet
-      : {
-          ...sheet,
-          cells: sheet.cells.map((cell) =>
-            cell.row === place.area.top && cell.column === place.area.left ? { ...cell, content: value } : cell,
-          ),
-        },
-  );
-  return { ...plan, sheets };
+  return retyped(plan, place.sheet, { row: place.area.top, column: place.area.left }, value);
 }
 
 describe("figures to try in the farm plan", () => {
